@@ -1,0 +1,17 @@
+//! Laws of nature and published models, as plain functions of physical quantities.
+//!
+//! This floor knows no plan, no clock, no global state and no word that a user reads.
+
+pub mod air;
+pub mod canopy;
+pub mod conductivity;
+pub mod diurnal;
+pub mod evapotranspiration;
+pub mod flotation;
+pub mod formula;
+pub mod geometry;
+pub mod growth;
+pub mod label;
+pub mod sun;
+pub mod units;
+pub mod water;
