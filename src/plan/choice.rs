@@ -1,0 +1,105 @@
+//! The closed choices of a plan that are no entry of the catalog.
+
+use crate::catalog::keyed::keyed;
+
+keyed! {
+    /// How the plants stand over the solution.
+    Method {
+        /// One plant in the mouth of a bottle or jar.
+        Bottle = "bottle",
+        /// Several plants in the lid of a bucket.
+        Bucket = "bucket",
+        /// A tank whose cover rests on its frame.
+        CoveredTank = "covered_tank",
+        /// A tank whose boards float first and later rest on pipes.
+        FloatingBoards = "floating_boards",
+    }
+}
+
+keyed! {
+    /// The shape of the space that holds the solution.
+    Shape {
+        /// An upright cylinder.
+        Cylinder = "cylinder",
+        /// A round vessel wider at one end.
+        TaperedRound = "tapered_round",
+        /// A rectangular box.
+        Rectangular = "rectangular",
+        /// A rectangular box with sloping walls.
+        TaperedRectangular = "tapered_rectangular",
+        /// A bottle with body, shoulder and neck.
+        Bottle = "bottle",
+        /// Any vessel, known by litres poured and depths read.
+        Measured = "measured",
+    }
+}
+
+keyed! {
+    /// How the holes of a board or cover are arranged.
+    Pattern {
+        /// Rows in line.
+        Square = "square",
+        /// Every other row shifted by half the spacing.
+        Staggered = "staggered",
+    }
+}
+
+keyed! {
+    /// What the date of the plan means.
+    DateMeaning {
+        /// The day on which the seedlings move onto the solution.
+        Transplanting = "transplanting",
+        /// The day on which the seed is sown.
+        Seeding = "seeding",
+    }
+}
+
+keyed! {
+    /// How the fertilizer is measured out.
+    Dosing {
+        /// One dry blend, weighed.
+        DryBlend = "dry_blend",
+        /// Two stock solutions, A and B, in equal volumes.
+        Stocks = "stocks",
+    }
+}
+
+keyed! {
+    /// What fixes the strength of the solution.
+    StrengthBy {
+        /// A target electrical conductivity.
+        Conductivity = "ec",
+        /// A target concentration of nitrogen.
+        Nitrogen = "nitrogen",
+    }
+}
+
+keyed! {
+    /// Which calcium nitrate stock A is made of.
+    CalciumNitrate {
+        /// The granular double salt with ammonium nitrate, 5Ca(NO3)2·NH4NO3·10H2O.
+        DoubleSalt = "double_salt",
+        /// Calcium nitrate tetrahydrate.
+        Tetrahydrate = "tetrahydrate",
+    }
+}
+
+keyed! {
+    /// How the light of a day is known.
+    DaylightBy {
+        /// Solar radiation of the day outside.
+        Radiation = "radiation",
+        /// Hours of bright sunshine.
+        Sunshine = "sunshine",
+    }
+}
+
+keyed! {
+    /// The ends of the pipes that carry resting boards.
+    PipeEnds {
+        /// Open: the solution enters, only the wall displaces it.
+        Open = "open",
+        /// Capped: the whole pipe displaces solution, and wants to float.
+        Capped = "capped",
+    }
+}

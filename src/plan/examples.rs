@@ -1,0 +1,147 @@
+//! Four ready plans in an invented scenario: the gardens of Sandpiper School.
+
+use super::choice::{CalciumNitrate, DateMeaning, Dosing, Method, Pattern, PipeEnds, StrengthBy};
+use super::model::{Plan, VERSION};
+use super::{Entry, Pick};
+use crate::catalog::blends::BlendChoice;
+use crate::catalog::climates::ClimateChoice;
+use crate::catalog::crops::CropKind;
+use crate::catalog::foams::Foam;
+use crate::catalog::keyed::keyed;
+use crate::catalog::pipes::PipeChoice;
+use crate::catalog::pots::PotChoice;
+use crate::catalog::vessels::VesselChoice;
+
+keyed! {
+    /// A ready plan, one for each way of standing the plants over the solution.
+    Example {
+        /// One head in a bottle on a windowless porch.
+        Bottle = "bottle",
+        /// Three heads in a bucket.
+        Bucket = "bucket",
+        /// A covered tank of one plywood sheet.
+        CoveredTank = "covered-tank",
+        /// A long tank with floating boards.
+        FloatingBoards = "floating-boards",
+    }
+}
+
+impl Example {
+    /// The plan.
+    pub fn plan(self) -> Plan {
+        let mut plan = common();
+        match self {
+            Self::Bottle => bottle(&mut plan),
+            Self::Bucket => bucket(&mut plan),
+            Self::CoveredTank => covered_tank(&mut plan),
+            Self::FloatingBoards => floating_boards(&mut plan),
+        }
+        plan
+    }
+}
+
+/// What the four plans share, with a sound value in every field so that any other choice made from
+/// them starts from something sensible.
+fn common() -> Plan {
+    let mut plan = Plan {
+        version: VERSION,
+        ..Plan::default()
+    };
+    let container = &mut plan.container;
+    container.count = Entry::Number(1.0);
+    container.cover_thickness_cm = Entry::Number(0.3);
+    container.pot_immersion_cm = Entry::Number(2.5);
+    container.board_length_cm = Entry::Number(122.0);
+    container.board_width_cm = Entry::Number(61.0);
+    container.board_thickness_cm = Entry::Number(2.5);
+    container.board_count = Entry::Number(1.0);
+    container.foam = Pick::Known(Foam::ExtrudedIv);
+    container.pipe = Pick::Known(PipeChoice::Metric110);
+    container.pipe_outside_diameter_cm = Entry::Number(11.0);
+    container.pipe_wall_cm = Entry::Number(0.3);
+    container.pipe_ends = Pick::Known(PipeEnds::Open);
+    container.pipe_count = Entry::Number(2.0);
+    // Every shape gets its measures once, the last is the one in use.
+    for vessel in [
+        VesselChoice::Bottle4,
+        VesselChoice::Tank240,
+        VesselChoice::Box45,
+        VesselChoice::Bucket19,
+    ] {
+        plan.choose_vessel(vessel);
+    }
+    plan.choose_pot(PotChoice::Small);
+    let crop = &mut plan.crop;
+    crop.kind = Pick::Known(CropKind::LeafLettuce);
+    crop.plants_per_container = Entry::Number(1.0);
+    crop.spacing_across_cm = Entry::Number(20.0);
+    crop.spacing_along_cm = Entry::Number(30.0);
+    crop.pattern = Pick::Known(Pattern::Staggered);
+    crop.date_meaning = Pick::Known(DateMeaning::Transplanting);
+    crop.seedling_age_days = Entry::Number(10.0);
+    crop.target_head_g = Entry::Number(200.0);
+    crop.growth_factor = Entry::Number(0.75);
+    let fertilizer = &mut plan.fertilizer;
+    fertilizer.dosing = Pick::Known(Dosing::DryBlend);
+    fertilizer.strength_by = Pick::Known(StrengthBy::Conductivity);
+    fertilizer.target_ec_ms_per_cm = Entry::Number(1.5);
+    fertilizer.target_n_mg_per_l = Entry::Number(150.0);
+    fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.1);
+    fertilizer.calcium_nitrate = Pick::Known(CalciumNitrate::DoubleSalt);
+    fertilizer.stock_a_calcium_nitrate_g_per_l = Entry::Number(120.0);
+    fertilizer.stock_b_blend_g_per_l = Entry::Number(120.0);
+    fertilizer.stock_b_magnesium_sulfate_g_per_l = Entry::Number(72.0);
+    plan.choose_blend(BlendChoice::Grade10x8x22);
+    plan.climate.sunshine_h = Entry::Number(6.0);
+    plan.climate.lamp_ppfd_umol_per_m2_s = Entry::Number(200.0);
+    plan.climate.lamp_hours_h = Entry::Number(16.0);
+    plan.climate.co2_ppm = Entry::Number(420.0);
+    plan
+}
+
+fn bottle(plan: &mut Plan) {
+    "Sandpiper School: a bottle on the porch".clone_into(&mut plan.name);
+    plan.choose_method(Method::Bottle);
+    plan.choose_vessel(VesselChoice::Bottle4);
+    plan.choose_pot(PotChoice::Medium);
+    plan.container.cover_thickness_cm = Entry::Number(0.0);
+    plan.container.pot_immersion_cm = Entry::Number(3.0);
+    plan.crop.date = Entry::from("2027-02-01");
+    plan.crop.target_head_g = Entry::Number(180.0);
+    plan.choose_climate(ClimateChoice::MildHumidCoast);
+}
+
+fn bucket(plan: &mut Plan) {
+    "Sandpiper School: three heads in a bucket".clone_into(&mut plan.name);
+    plan.choose_method(Method::Bucket);
+    plan.choose_vessel(VesselChoice::Bucket19);
+    plan.crop.plants_per_container = Entry::Number(3.0);
+    plan.crop.spacing_across_cm = Entry::Number(22.0);
+    plan.crop.spacing_along_cm = Entry::Number(25.0);
+    plan.crop.date = Entry::from("2027-02-01");
+    plan.choose_climate(ClimateChoice::MildHumidCoast);
+}
+
+fn covered_tank(plan: &mut Plan) {
+    "Sandpiper School: the covered tank".clone_into(&mut plan.name);
+    plan.choose_method(Method::CoveredTank);
+    plan.choose_vessel(VesselChoice::Tank240);
+    plan.choose_pot(PotChoice::Small);
+    plan.container.cover_thickness_cm = Entry::Number(1.0);
+    plan.crop.kind = Pick::Known(CropKind::ButterheadLettuce);
+    plan.crop.date = Entry::from("2027-02-01");
+    plan.choose_climate(ClimateChoice::UplandCoolHumid);
+    plan.fertilizer.dosing = Pick::Known(Dosing::Stocks);
+    plan.choose_blend(BlendChoice::Grade8x15x36);
+}
+
+fn floating_boards(plan: &mut Plan) {
+    "Sandpiper School: the long tank with boards".clone_into(&mut plan.name);
+    plan.choose_method(Method::FloatingBoards);
+    plan.choose_vessel(VesselChoice::Tank720);
+    plan.container.board_count = Entry::Number(12.0);
+    plan.crop.date = Entry::from("2027-02-01");
+    plan.choose_climate(ClimateChoice::UplandCoolHumid);
+    plan.fertilizer.dosing = Pick::Known(Dosing::Stocks);
+    plan.choose_blend(BlendChoice::Grade8x15x36);
+}

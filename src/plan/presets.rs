@@ -1,0 +1,192 @@
+//! Catalog entries written into a plan's fields.
+
+use super::choice::{Method, Shape};
+use super::model::Plan;
+use super::{Entry, Field, Pick};
+use crate::catalog::blends::BlendChoice;
+use crate::catalog::climates::ClimateChoice;
+use crate::catalog::pots::PotChoice;
+use crate::catalog::shelters::Shelter;
+use crate::catalog::vessels::{VesselChoice, VesselFigures};
+use crate::science::label::Label;
+use crate::science::units::Ratio;
+use crate::science::units::ratio::percent;
+
+impl Plan {
+    fn set(&mut self, field: Field, value: f64) {
+        if let Some(entry) = field.entry_mut(self) {
+            *entry = Entry::from(value);
+        }
+    }
+
+    fn set_all<const N: usize>(&mut self, fields: [Field; N], values: [f64; N]) {
+        for (field, value) in fields.into_iter().zip(values) {
+            self.set(field, value);
+        }
+    }
+
+    /// Chooses a way of standing the plants over the solution; floating boards need a rectangle.
+    pub fn choose_method(&mut self, method: Method) {
+        self.container.method = Pick::Known(method);
+        if method == Method::FloatingBoards {
+            self.container.shape = Pick::Known(Shape::Rectangular);
+        }
+    }
+
+    /// Writes the measures of a common container.
+    pub fn choose_vessel(&mut self, vessel: VesselChoice) {
+        let shape = match vessel.figures() {
+            VesselFigures::Bottle(values) => {
+                self.set_all(
+                    [
+                        Field::Diameter,
+                        Field::BodyHeight,
+                        Field::ShoulderHeight,
+                        Field::NeckDiameter,
+                        Field::NeckHeight,
+                    ],
+                    values,
+                );
+                Shape::Bottle
+            }
+            VesselFigures::Cylinder(values) => {
+                self.set_all([Field::Diameter, Field::Height], values);
+                Shape::Cylinder
+            }
+            VesselFigures::TaperedRound(values) => {
+                self.set_all(
+                    [Field::BottomDiameter, Field::TopDiameter, Field::Height],
+                    values,
+                );
+                Shape::TaperedRound
+            }
+            VesselFigures::TaperedRectangular(values) => {
+                self.set_all(
+                    [
+                        Field::BottomLength,
+                        Field::BottomWidth,
+                        Field::Length,
+                        Field::Width,
+                        Field::Height,
+                    ],
+                    values,
+                );
+                Shape::TaperedRectangular
+            }
+            VesselFigures::Rectangular(values) => {
+                self.set_all([Field::Length, Field::Width, Field::Height], values);
+                Shape::Rectangular
+            }
+        };
+        self.container.shape = Pick::Known(shape);
+    }
+
+    /// Writes the measures of a common net pot.
+    pub fn choose_pot(&mut self, pot: PotChoice) {
+        let pot = pot.pot();
+        self.set_all(
+            [
+                Field::PotHeight,
+                Field::PotTopDiameter,
+                Field::PotBottomDiameter,
+                Field::PotFlangeDiameter,
+            ],
+            [
+                pot.height_cm,
+                pot.top_diameter_cm,
+                pot.bottom_diameter_cm,
+                pot.flange_diameter_cm,
+            ],
+        );
+    }
+
+    /// Chooses a blend and copies its typical label; the grower's own keeps what stands there.
+    pub fn choose_blend(&mut self, blend: BlendChoice) {
+        self.fertilizer.blend = Pick::Known(blend);
+        if let Some(label) = blend.label() {
+            self.set_label(&label);
+        }
+    }
+
+    fn set_label(&mut self, label: &Label) {
+        // The catalog holds per cents as fractions; back to what a label prints, without the
+        // trailing digits of the conversion.
+        let printed = |ratio: Ratio| (ratio.get::<percent>() * 1e6).round() / 1e6;
+        self.set_all(
+            [
+                Field::LabelNitrogen,
+                Field::LabelNitrate,
+                Field::LabelAmmonium,
+                Field::LabelUrea,
+                Field::LabelPhosphate,
+                Field::LabelPotash,
+                Field::LabelCalcium,
+                Field::LabelMagnesium,
+                Field::LabelSulfur,
+                Field::LabelIron,
+                Field::LabelManganese,
+                Field::LabelZinc,
+                Field::LabelCopper,
+                Field::LabelBoron,
+                Field::LabelMolybdenum,
+            ],
+            [
+                label
+                    .total_n
+                    .unwrap_or(label.nitrate_n + label.ammonium_n + label.urea_n),
+                label.nitrate_n,
+                label.ammonium_n,
+                label.urea_n,
+                label.p2o5,
+                label.k2o,
+                label.ca,
+                label.mg,
+                label.s,
+                label.fe,
+                label.mn,
+                label.zn,
+                label.cu,
+                label.b,
+                label.mo,
+            ]
+            .map(printed),
+        );
+    }
+
+    /// Chooses a ready climate and copies its figures; the grower's own keeps what stands there.
+    pub fn choose_climate(&mut self, kind: ClimateChoice) {
+        self.climate.kind = Pick::Known(kind);
+        let Some(climate) = kind.climate() else {
+            return;
+        };
+        self.set_all(
+            [
+                Field::Latitude,
+                Field::Elevation,
+                Field::TemperatureMin,
+                Field::TemperatureMax,
+                Field::Humidity,
+                Field::SolarRadiation,
+            ],
+            [
+                climate.latitude_deg,
+                climate.elevation_m,
+                climate.temperature_min_c,
+                climate.temperature_max_c,
+                climate.humidity_pct,
+                climate.solar_mj_per_m2,
+            ],
+        );
+        self.climate.daylight_by = Pick::Known(super::DaylightBy::Radiation);
+        self.choose_shelter(climate.shelter);
+    }
+
+    /// Chooses a shelter and copies the share of light that it usually lets through.
+    pub fn choose_shelter(&mut self, shelter: Shelter) {
+        self.climate.shelter = Pick::Known(shelter);
+        self.set(
+            Field::LightThrough,
+            (shelter.effect().light_through * 100.0).round(),
+        );
+    }
+}
