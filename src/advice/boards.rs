@@ -1,0 +1,280 @@
+//! Floating boards: do they float when planted, when do they settle, and which pipe leaves a sound
+//! gap.
+
+use serde::Serialize;
+
+use super::fill::{self, Filled};
+use super::outcome::BoardsOutcome;
+use crate::catalog::Keyed;
+use crate::catalog::pipes::PipeChoice;
+use crate::plan::Sound;
+use crate::science::units::length::{centimeter, meter, millimeter};
+use crate::science::units::mass::kilogram;
+use crate::science::units::volume::liter;
+use crate::science::units::{Length, Mass, Volume};
+use crate::season::{Beyond, Cover, PlantCourse, State, Tank};
+
+/// Moist air that a crop on resting boards wants at harvest, cm: common practice, no source.
+pub const SOUND_GAP_CM: (f64, f64) = (3.0, 9.0);
+/// Solution that should be left under the boards, cm: common practice, no source.
+pub const LEAST_LEFT_CM: f64 = 2.0;
+
+/// One pipe size in the comparison.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct PipeRow {
+    /// The size.
+    pub size: PipeChoice,
+    /// True outside diameter, mm.
+    pub outside_diameter_mm: f64,
+    /// Depth of fill that floats the boards clear of this pipe, cm.
+    pub fill_depth_cm: f64,
+    /// Days after planting on which the boards rest; `None` when they still float at harvest.
+    pub rest_day: Option<u32>,
+    /// Moist air at harvest, cm.
+    pub gap_cm: f64,
+    /// Solution under the boards at harvest, cm.
+    pub left_depth_cm: f64,
+    /// Whether this size does.
+    pub verdict: PipeVerdict,
+    /// Whether it is the plan's own.
+    pub chosen: bool,
+}
+
+/// Whether a pipe size does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum PipeVerdict {
+    /// The gap is sound and solution is left.
+    Sound,
+    /// The boards sink under their load.
+    BoardsSink,
+    /// The tank is too low to float boards above this pipe.
+    TankTooLow,
+    /// The boards lie on the pipes from the first day.
+    RestsAtPlanting,
+    /// The boards still float at harvest.
+    NeverRests,
+    /// The solution ends before harvest.
+    RunsOut,
+    /// Less moist air than the crop wants.
+    GapTooSmall,
+    /// More moist air than the water roots reach through.
+    GapTooLarge,
+    /// Too little solution left under the roots.
+    TooLittleLeft,
+}
+
+/// Follows the level through a course of the plants.
+pub(super) struct Fall {
+    /// At the end of each day.
+    pub days: Vec<State>,
+    /// Hour on which boards first rest.
+    pub rest_hour: Option<usize>,
+    /// Hour on which pots first hang above the solution.
+    pub foot_hour: Option<usize>,
+    /// Hour on which the solution is used up.
+    pub dry_hour: Option<usize>,
+}
+
+impl Fall {
+    /// Lives the level down from the filled state; ends with the plants' course or the last drop.
+    pub fn follow(tank: &Tank, filled: &Filled, course: &PlantCourse) -> Self {
+        let start = filled.volume.get::<liter>();
+        let mut fall = Self {
+            days: Vec::with_capacity(course.days() + 1),
+            rest_hour: None,
+            foot_hour: None,
+            dry_hour: None,
+        };
+        let mut level = filled.state.level;
+        let mut draught = filled.draught;
+        for (index, hour) in course.hours.iter().enumerate() {
+            let left = start - hour.drawn.get::<liter>();
+            if index % 24 == 0 {
+                // Heads grow by the day; the boards' draught follows.
+                draught = tank
+                    .draught(tank.floating_mass(hour.head))
+                    .unwrap_or(draught);
+            }
+            let state = tank.state(Volume::new::<liter>(left), draught, level);
+            level = state.level;
+            if matches!(tank.cover(), Cover::Floating { .. })
+                && !state.afloat
+                && fall.rest_hour.is_none()
+            {
+                fall.rest_hour = Some(index);
+            }
+            if state.immersion().get::<meter>() < 0.0 && fall.foot_hour.is_none() {
+                fall.foot_hour = Some(index);
+            }
+            if index % 24 == 0 {
+                fall.days.push(state);
+            }
+            if left <= 0.0 {
+                fall.dry_hour = Some(index);
+                if index % 24 != 0 {
+                    fall.days.push(state);
+                }
+                break;
+            }
+        }
+        fall
+    }
+
+    /// The state at the end.
+    pub fn last(&self) -> Option<&State> {
+        self.days.last()
+    }
+}
+
+/// Days after planting in which an hour falls.
+pub(super) fn day_of(hour: usize) -> u32 {
+    u32::try_from(hour / 24).unwrap_or(u32::MAX)
+}
+
+/// The boards of the plan, and the table of pipes.
+///
+/// # Errors
+/// [`Beyond`] when the geometry refuses the measures.
+pub(super) fn boards(
+    sound: &Sound,
+    tank: &Tank,
+    filled: &Filled,
+    fall: &Fall,
+    course: &PlantCourse,
+) -> Result<Option<BoardsOutcome>, Beyond> {
+    let Some(boards) = &sound.container.boards else {
+        return Ok(None);
+    };
+    let Cover::Floating { rest, .. } = tank.cover() else {
+        return Ok(None);
+    };
+    let last = fall.last().ok_or(Beyond)?;
+    let planted = tank.floating_mass(seedling());
+    let head_at_end = course.hours.last().map_or_else(seedling, |hour| hour.head);
+    let afloat_depth = floating_depth(tank, filled.draught, rest)?;
+    let refloat = refloat(tank, last, seedling())?;
+    Ok(Some(BoardsOutcome {
+        draught_mm: tank
+            .draught(planted)
+            .map(|draught| draught.get::<millimeter>()),
+        draught_at_end_mm: tank
+            .draught(tank.floating_mass(head_at_end))
+            .map(|draught| draught.get::<millimeter>()),
+        floats_at_planting: filled.state.afloat && tank.draught(planted).is_some(),
+        clearance_at_planting_cm: (filled.state.underside - rest).get::<centimeter>().max(0.0),
+        floats_from_depth_cm: afloat_depth.get::<centimeter>(),
+        rest_day: fall.rest_hour.map(day_of),
+        gap_at_harvest_cm: last.gap().get::<centimeter>(),
+        depth_at_harvest_cm: last.level.get::<centimeter>(),
+        board_mass_kg: planted.get::<kilogram>() / f64::from(boards.count),
+        refloat_l: refloat.get::<liter>(),
+        pipes: pipe_table(sound, course)?,
+    }))
+}
+
+fn seedling() -> Mass {
+    Mass::default()
+}
+
+/// Depth before the boards go in from which they float free.
+fn floating_depth(tank: &Tank, draught: Length, rest: Length) -> Result<Length, Beyond> {
+    let volume = tank.volume_at(rest + draught, draught)?;
+    tank.basin().depth_at(volume).map_err(|_| Beyond)
+}
+
+/// Volume to add after harvest so that replanted boards float clear again.
+fn refloat(tank: &Tank, last: &State, head: Mass) -> Result<Volume, Beyond> {
+    let draught = tank.draught(tank.floating_mass(head)).unwrap_or_default();
+    let Cover::Floating { rest, .. } = tank.cover() else {
+        return Ok(Volume::default());
+    };
+    let afloat = (rest + draught + fill::clearance()).min(tank.basin().depth_max());
+    let wanted = tank.volume_at(afloat, draught)?;
+    let left = tank.volume_at(last.level, last.draught)?;
+    Ok((wanted - left).max(Volume::default()))
+}
+
+/// Every standard size, filled so that its boards float clear, against the same crop; the plan's
+/// own pipe with the plan's own fill.
+fn pipe_table(sound: &Sound, course: &PlantCourse) -> Result<Vec<PipeRow>, Beyond> {
+    let Some(boards) = &sound.container.boards else {
+        return Ok(Vec::new());
+    };
+    let own = &boards.pipes;
+    let mut rows = Vec::new();
+    for &size in PipeChoice::ALL {
+        let chosen = size == own.choice;
+        let (outside, wall) = match size.pipe() {
+            Some(pipe) => (
+                Length::new::<millimeter>(pipe.outside_diameter_mm),
+                Length::new::<millimeter>(pipe.wall_mm),
+            ),
+            None if chosen => (own.outside_diameter, own.wall),
+            None => continue,
+        };
+        rows.push(pipe_row(sound, course, size, (outside, wall), chosen)?);
+    }
+    rows.sort_by(|a, b| a.outside_diameter_mm.total_cmp(&b.outside_diameter_mm));
+    Ok(rows)
+}
+
+fn pipe_row(
+    sound: &Sound,
+    course: &PlantCourse,
+    size: PipeChoice,
+    pipe: (Length, Length),
+    chosen: bool,
+) -> Result<PipeRow, Beyond> {
+    let row = |fill_depth: f64, rest_day, gap_cm, left_depth_cm, verdict| PipeRow {
+        size,
+        outside_diameter_mm: pipe.0.get::<millimeter>(),
+        fill_depth_cm: fill_depth,
+        rest_day,
+        gap_cm,
+        left_depth_cm,
+        verdict,
+        chosen,
+    };
+    let too_low = row(0.0, None, 0.0, 0.0, PipeVerdict::TankTooLow);
+    // A pipe that does not fit into the tank has no geometry at all.
+    let Ok(tank) = Tank::new(sound, Some(pipe)) else {
+        return Ok(too_low);
+    };
+    let own_fill = sound.container.fill_depth.filter(|_| chosen);
+    let Ok(filled) = fill::fill(sound, &tank, own_fill) else {
+        return Ok(too_low);
+    };
+    let fall = Fall::follow(&tank, &filled, course);
+    let last = fall.last().ok_or(Beyond)?;
+    let (gap, left) = (
+        last.gap().get::<centimeter>(),
+        last.level.get::<centimeter>(),
+    );
+    let verdict = if filled.sinks {
+        PipeVerdict::BoardsSink
+    } else if filled.state.overflows {
+        PipeVerdict::TankTooLow
+    } else if !filled.state.afloat {
+        PipeVerdict::RestsAtPlanting
+    } else if fall.dry_hour.is_some() {
+        PipeVerdict::RunsOut
+    } else if fall.rest_hour.is_none() {
+        PipeVerdict::NeverRests
+    } else if gap < SOUND_GAP_CM.0 {
+        PipeVerdict::GapTooSmall
+    } else if gap > SOUND_GAP_CM.1 {
+        PipeVerdict::GapTooLarge
+    } else if left < LEAST_LEFT_CM {
+        PipeVerdict::TooLittleLeft
+    } else {
+        PipeVerdict::Sound
+    };
+    Ok(row(
+        filled.depth.get::<centimeter>(),
+        fall.rest_hour.map(day_of),
+        gap,
+        left,
+        verdict,
+    ))
+}
