@@ -1,0 +1,8 @@
+//! Checks against something outside the project. Each names its source beside it, or says
+//! 'common practice, no source' or 'from memory'. Tables are CSV files with a `source` column.
+
+mod air_and_sun;
+mod chemistry;
+mod geometry;
+mod growth_and_canopy;
+mod table;
