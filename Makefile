@@ -1,0 +1,42 @@
+# Each target first sets up what it needs (.tools/setup.sh; nothing is done twice).
+#
+#   make serve      builds the page and serves it on this machine (PORT=8080)
+#   make dist       writes the static site to dist/
+#   make check      the quick checks: format, lint and tests of the core
+#   make test       every check, browsers included
+#   make bench      times a season, side by side with general reference codes
+#   make pictures   takes the pictures of the README
+#   make clean      removes what was built here (the shared tools stay in the cache)
+
+SHELL := bash
+PORT ?= 8080
+TOOLS := .tools
+
+.PHONY: serve dist check test bench pictures clean
+
+serve: dist
+	@exec node tests/browser/serve.mjs dist --port $(PORT) --open
+
+dist:
+	@$(TOOLS)/setup.sh page
+	@$(TOOLS)/build.sh
+
+check:
+	@$(TOOLS)/setup.sh check
+	@$(TOOLS)/test.sh check
+
+test:
+	@$(TOOLS)/setup.sh test
+	@$(TOOLS)/test.sh test
+
+bench:
+	@$(TOOLS)/setup.sh test
+	@. $(TOOLS)/lib.sh && use_python && cargo bench --locked --no-default-features --bench season_bench
+
+pictures: dist
+	@$(TOOLS)/setup.sh test
+	@node tests/browser/pictures.mjs
+
+clean:
+	@cargo clean
+	@rm -rf dist tests/browser/node_modules tests/browser/out
