@@ -12,7 +12,7 @@ use crate::science::units::length::{centimeter, meter, millimeter};
 use crate::science::units::mass::kilogram;
 use crate::science::units::volume::liter;
 use crate::science::units::{Length, Mass, Volume};
-use crate::season::{Beyond, Cover, PlantCourse, State, Tank};
+use crate::season::{Beyond, Cover, PlantCourse, State, Tank, seedling};
 
 /// Moist air that a crop on resting boards wants at harvest, cm: common practice, no source.
 pub const SOUND_GAP_CM: (f64, f64) = (3.0, 9.0);
@@ -150,10 +150,11 @@ pub(super) fn boards(
         return Ok(None);
     };
     let last = fall.last().ok_or(Beyond)?;
-    let planted = tank.floating_mass(seedling());
-    let head_at_end = course.hours.last().map_or_else(seedling, |hour| hour.head);
+    let young = seedling(&sound.crop);
+    let planted = tank.floating_mass(young);
+    let head_at_end = course.hours.last().map_or(young, |hour| hour.head);
     let afloat_depth = floating_depth(tank, filled.draught, rest)?;
-    let refloat = refloat(tank, last, seedling())?;
+    let refloat = refloat(tank, last, young)?;
     Ok(Some(BoardsOutcome {
         draught_mm: tank
             .draught(planted)
@@ -171,10 +172,6 @@ pub(super) fn boards(
         refloat_l: refloat.get::<liter>(),
         pipes: pipe_table(sound, course)?,
     }))
-}
-
-fn seedling() -> Mass {
-    Mass::default()
 }
 
 /// Depth before the boards go in from which they float free.

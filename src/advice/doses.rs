@@ -40,10 +40,10 @@ pub fn mix(fertilizer: &Fertilizer) -> Result<Mixed, Beyond> {
     if !share.is_finite() || share < 0.0 {
         return Err(Beyond);
     }
-    Ok(Mixed {
-        solution: one.scaled(Ratio::new::<ratio>(share)).map_err(|_| Beyond)?,
-        share,
-    })
+    let solution = one.scaled(Ratio::new::<ratio>(share)).map_err(|_| Beyond)?;
+    // A nitrogen target can ask for a solution whose conductivity cannot be told.
+    from_cation_charge(solution.cation_charge()).map_err(|_| Beyond)?;
+    Ok(Mixed { solution, share })
 }
 
 /// What one gram of blend, or one litre of each stock, brings to a litre. Litres of stock are
@@ -87,8 +87,8 @@ fn salt_of(choice: CalciumNitrate) -> Salt {
     }
 }
 
-/// The doses of one container of this volume.
-pub fn doses(fertilizer: &Fertilizer, mixed: &Mixed, volume: Volume) -> Doses {
+/// The doses of containers of this volume each.
+pub fn doses(fertilizer: &Fertilizer, mixed: &Mixed, volume: Volume, containers: u32) -> Doses {
     let litres = volume.get::<liter>();
     let (doses, stocks) = match fertilizer.mixture {
         Mixture::DryBlend => (
@@ -139,7 +139,16 @@ pub fn doses(fertilizer: &Fertilizer, mixed: &Mixed, volume: Volume) -> Doses {
     let solution = &mixed.solution;
     let of = |nutrient: Nutrient| solution.of(nutrient).get::<milligram_per_liter>();
     let raw = millisiemens(fertilizer.raw_water);
+    let for_all = f64::from(containers);
     Doses {
+        doses_for_all: doses
+            .iter()
+            .map(|dose| Dose {
+                material: dose.material,
+                mass_g: dose.mass_g.map(|mass| mass * for_all),
+                volume_ml: dose.volume_ml.map(|volume| volume * for_all),
+            })
+            .collect(),
         doses,
         ec_ms_per_cm: raw + from_cation_charge(solution.cation_charge()).map_or(0.0, millisiemens),
         ec_is_estimate: true,

@@ -3,8 +3,8 @@
 use crate::plan::Sound;
 use crate::science::units::length::centimeter;
 use crate::science::units::volume::liter;
-use crate::science::units::{Length, Mass, Volume};
-use crate::season::{Beyond, Cover, State, Tank};
+use crate::science::units::{Length, Volume};
+use crate::season::{Beyond, Cover, State, Tank, seedling};
 
 /// Water between pipes and boards at planting, cm, when the fill is worked out: common practice,
 /// no source.
@@ -36,7 +36,7 @@ pub struct Filled {
 /// # Errors
 /// [`Beyond`] when the container cannot be filled so.
 pub fn fill(sound: &Sound, tank: &Tank, own: Option<Length>) -> Result<Filled, Beyond> {
-    let floating = tank.floating_mass(Mass::default());
+    let floating = tank.floating_mass(seedling(&sound.crop));
     let free = tank.draught(floating);
     let draught = free.unwrap_or_default();
     let rim = tank.basin().depth_max();

@@ -18,7 +18,7 @@ pub use outcome::{
 };
 pub use section::{Moment, Point, PotShape, Section};
 
-use crate::plan::{Daylight, Light, Plan, Problem, ProblemKind, Sound, check};
+use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
 use crate::science::sun::{Sun, clear_sky};
 use crate::science::units::area::square_meter;
 use crate::science::units::length::{centimeter, meter};
@@ -45,25 +45,36 @@ use fill::Filled;
 /// ```
 pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
     let sound = check(plan)?;
-    work_out(&sound).map_err(|Beyond| {
+    let beyond = |field| {
         vec![Problem {
-            field: None,
+            field,
             kind: ProblemKind::BeyondModels,
         }]
-    })
+    };
+    let mixed = doses::mix(&sound.fertilizer).map_err(|Beyond| {
+        beyond(Some(match sound.fertilizer.strength {
+            Strength::Conductivity(_) => Field::TargetConductivity,
+            Strength::Nitrogen(_) => Field::TargetNitrogen,
+        }))
+    })?;
+    work_out(&sound, &mixed).map_err(|Beyond| beyond(None))
 }
 
-fn work_out(sound: &Sound) -> Result<Outcome, Beyond> {
+fn work_out(sound: &Sound, mixed: &doses::Mixed) -> Result<Outcome, Beyond> {
     let tank = Tank::new(sound, None)?;
     let filled = fill::fill(sound, &tank, sound.container.fill_depth)?;
     let course = plants(sound, open_area(sound))?;
     let fall = Fall::follow(&tank, &filled, &course);
-    let mixed = doses::mix(&sound.fertilizer)?;
 
     let fill = fill_outcome(sound, &tank, &filled)?;
-    let doses = doses::doses(&sound.fertilizer, &mixed, filled.volume);
+    let doses = doses::doses(
+        &sound.fertilizer,
+        mixed,
+        filled.volume,
+        sound.container.count,
+    );
     let boards = boards::boards(sound, &tank, &filled, &fall, &course)?;
-    let season = season_outcome(sound, &filled, &course, &fall, &mixed);
+    let season = season_outcome(sound, &filled, &course, &fall, mixed);
     let calendar = calendar::calendar(
         &sound.crop,
         boards.as_ref().and_then(|boards| boards.rest_day),

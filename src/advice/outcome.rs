@@ -57,11 +57,13 @@ pub struct Fill {
     pub plants_per_board: Option<u32>,
 }
 
-/// What one container takes.
+/// What to dissolve.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Doses {
-    /// In the order of mixing.
+    /// For one container, in the order of mixing.
     pub doses: Vec<Dose>,
+    /// The same for all containers together.
+    pub doses_for_all: Vec<Dose>,
     /// Estimated conductivity of the finished solution at 25 °C, mS/cm.
     pub ec_ms_per_cm: f64,
     /// Always true: the figure is a tenth of the charge of the cations, good to 10 to 30 %.
@@ -76,7 +78,7 @@ pub struct Doses {
     pub stocks: Vec<Stock>,
 }
 
-/// One thing to measure out for one container.
+/// One thing to measure out.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Dose {
     /// What.

@@ -10,15 +10,18 @@ impl Plan {
     /// # Errors
     /// One problem without a field when the text is no JSON object at all, with line and column.
     pub fn from_json(text: &str) -> Result<Self, Vec<Problem>> {
-        serde_json::from_str(&quote_bare_words(text)).map_err(|error| {
+        let no_plan = |line, column| {
             vec![Problem {
                 field: None,
-                kind: ProblemKind::NotAPlan {
-                    line: error.line(),
-                    column: error.column(),
-                },
+                kind: ProblemKind::NotAPlan { line, column },
             }]
-        })
+        };
+        // A list would be taken for the members of a plan in their order.
+        if text.trim_start().starts_with('[') {
+            return Err(no_plan(1, 1));
+        }
+        serde_json::from_str(&quote_bare_words(text))
+            .map_err(|error| no_plan(error.line(), error.column()))
     }
 
     /// Writes the plan document.

@@ -139,7 +139,7 @@ mod tests {
 
     #[test]
     fn a_number_too_large_keeps_its_text() {
-        assert_eq!(read("1e309"), Entry::from("1e309"));
+        assert_eq!(read("1e+309"), Entry::from("1e+309"));
         assert_eq!(Entry::from(f64::NAN), Entry::from("NaN"));
     }
 

@@ -15,7 +15,7 @@ use crate::catalog::vessels::VesselChoice;
 keyed! {
     /// A ready plan, one for each way of standing the plants over the solution.
     Example {
-        /// One head in a bottle on a windowless porch.
+        /// One head in a bottle on a porch.
         Bottle = "bottle",
         /// Three heads in a bucket.
         Bucket = "bucket",
@@ -84,7 +84,7 @@ fn common() -> Plan {
     let fertilizer = &mut plan.fertilizer;
     fertilizer.dosing = Pick::Known(Dosing::DryBlend);
     fertilizer.strength_by = Pick::Known(StrengthBy::Conductivity);
-    fertilizer.target_ec_ms_per_cm = Entry::Number(1.5);
+    fertilizer.target_ec_ms_per_cm = Entry::Number(1.3);
     fertilizer.target_n_mg_per_l = Entry::Number(150.0);
     fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.1);
     fertilizer.calcium_nitrate = Pick::Known(CalciumNitrate::DoubleSalt);
@@ -107,7 +107,7 @@ fn bottle(plan: &mut Plan) {
     plan.container.cover_thickness_cm = Entry::Number(0.0);
     plan.container.pot_immersion_cm = Entry::Number(3.0);
     plan.crop.date = Entry::from("2027-02-01");
-    plan.crop.target_head_g = Entry::Number(180.0);
+    plan.crop.target_head_g = Entry::Number(160.0);
     plan.choose_climate(ClimateChoice::MildHumidCoast);
 }
 
@@ -131,8 +131,7 @@ fn covered_tank(plan: &mut Plan) {
     plan.crop.kind = Pick::Known(CropKind::ButterheadLettuce);
     plan.crop.date = Entry::from("2027-02-01");
     plan.choose_climate(ClimateChoice::UplandCoolHumid);
-    plan.fertilizer.dosing = Pick::Known(Dosing::Stocks);
-    plan.choose_blend(BlendChoice::Grade8x15x36);
+    stocks(plan);
 }
 
 fn floating_boards(plan: &mut Plan) {
@@ -142,6 +141,12 @@ fn floating_boards(plan: &mut Plan) {
     plan.container.board_count = Entry::Number(12.0);
     plan.crop.date = Entry::from("2027-02-01");
     plan.choose_climate(ClimateChoice::UplandCoolHumid);
+    stocks(plan);
+}
+
+/// Stock solutions A and B to about 1.5 mS/cm: common practice, no source.
+fn stocks(plan: &mut Plan) {
     plan.fertilizer.dosing = Pick::Known(Dosing::Stocks);
+    plan.fertilizer.target_ec_ms_per_cm = Entry::Number(1.5);
     plan.choose_blend(BlendChoice::Grade8x15x36);
 }

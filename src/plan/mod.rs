@@ -6,6 +6,7 @@ mod document;
 mod entry;
 mod examples;
 mod field;
+mod figure;
 mod model;
 mod pick;
 mod presets;
@@ -22,6 +23,7 @@ pub use choice::{
 pub use entry::Entry;
 pub use examples::Example;
 pub use field::{Field, Limits};
+pub use figure::{Figure, figure, grams};
 pub use model::{
     ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, VERSION,
 };

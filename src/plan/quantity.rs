@@ -42,6 +42,16 @@ pub enum Dimension {
     Factor,
     /// A calendar date, written year-month-day.
     Date,
+    /// Load on a floor; in kg/m².
+    FloorLoad,
+    /// Water per fresh mass; in L/kg.
+    WaterUse,
+    /// A mass that is carried or stands; in kg.
+    Weight,
+    /// A level or thickness too small for centimetres; in mm.
+    SmallLength,
+    /// Photons of a day; in mol/m².
+    DailyLight,
 }
 
 keyed! {
@@ -186,6 +196,26 @@ const LATITUDE: &[Unit] = &[
     unit(&["s", "°s"], -1.0),
 ];
 const CARBON_DIOXIDE: &[Unit] = &[unit(&["ppm", "µmol/mol"], 1.0)];
+const FLOOR_LOAD: &[Unit] = &[
+    unit(&["kg/m²", "kg/m2"], 1.0),
+    unit(
+        &["lb/ft²", "lb/ft2"],
+        GRAMS_PER_OUNCE * 16.0 / 1000.0 / (0.3048 * 0.3048),
+    ),
+];
+const WATER_USE: &[Unit] = &[
+    unit(&["L/kg"], 1.0),
+    unit(
+        &["gal/lb"],
+        LITRES_PER_GALLON / (GRAMS_PER_OUNCE * 16.0 / 1000.0),
+    ),
+];
+const WEIGHT: &[Unit] = &[
+    unit(&["kg"], 1.0),
+    unit(&["lb"], GRAMS_PER_OUNCE * 16.0 / 1000.0),
+];
+const SMALL_LENGTH: &[Unit] = &[unit(&["mm"], 1.0), unit(&["in"], 25.4)];
+const DAILY_LIGHT: &[Unit] = &[unit(&["mol/m²"], 1.0)];
 const NO_UNIT: &[Unit] = &[unit(&[""], 1.0)];
 
 impl Dimension {
@@ -206,6 +236,11 @@ impl Dimension {
             Self::Days => DAYS,
             Self::Latitude => LATITUDE,
             Self::CarbonDioxide => CARBON_DIOXIDE,
+            Self::FloorLoad => FLOOR_LOAD,
+            Self::WaterUse => WATER_USE,
+            Self::Weight => WEIGHT,
+            Self::SmallLength => SMALL_LENGTH,
+            Self::DailyLight => DAILY_LIGHT,
             Self::Count | Self::Factor | Self::Date => NO_UNIT,
         }
     }
@@ -221,6 +256,10 @@ impl Dimension {
                 | Self::Mass
                 | Self::Temperature
                 | Self::StockStrength
+                | Self::FloorLoad
+                | Self::WaterUse
+                | Self::Weight
+                | Self::SmallLength
         ) && system == UnitSystem::UsCustomary;
         &self.units()[usize::from(us)]
     }
@@ -242,10 +281,21 @@ impl Dimension {
         (saved - unit.offset) / unit.scale
     }
 
-    /// The text of a saved value in the unit of a system, without the symbol: as many digits as
-    /// are needed to read it back within six significant ones, no trailing zeros.
+    /// The text of a saved value in the unit of a system, without the symbol: the shortest that
+    /// reads back to the same value, which is what was typed; where it takes more than six digits,
+    /// as after a change of units, four significant ones. The saved value is not touched by how it
+    /// is shown.
     pub fn text(self, saved: f64, system: UnitSystem) -> String {
-        significant(self.in_system(saved, system), 6)
+        // What a conversion there and back costs in the last bits.
+        const SAME: f64 = 1e-12;
+        let value = self.in_system(saved, system);
+        (1..=6)
+            .map(|digits| significant(value, digits))
+            .find(|text| {
+                text.parse::<f64>()
+                    .is_ok_and(|read| (read - value).abs() <= SAME * value.abs())
+            })
+            .unwrap_or_else(|| significant(value, 4))
     }
 
     /// Reads typed text. A bare number is in the unit of `system`; a typed unit always wins.
@@ -536,9 +586,9 @@ mod tests {
     fn factors_agree_with_the_units_library() {
         let near = |ours: Result<f64, NotRead>, theirs: f64| {
             let ours = ours.expect("a quantity");
-            // Both round once per multiplication.
+            // The library holds the gallon and the pound to seven digits; ours are exact.
             assert!(
-                (ours - theirs).abs() <= 4.0 * f64::EPSILON * theirs.abs(),
+                (ours - theirs).abs() <= 1e-6 * theirs.abs(),
                 "{ours} {theirs}"
             );
         };
@@ -570,13 +620,17 @@ mod tests {
             for saved in [0.3, 2.54, 30.48, 61.0, 122.0, 1234.56] {
                 let text = Dimension::Length.text(saved, system);
                 let back = Dimension::Length.read(&text, system).expect("our own text");
+                // Half a unit of the fourth digit.
                 assert!(
-                    (back - saved).abs() <= 1e-5 * saved,
+                    (back - saved).abs() <= 5e-4 * saved,
                     "{text} {back} {saved}"
                 );
             }
         }
         assert_eq!(Dimension::Length.text(30.48, US), "12");
+        assert_eq!(Dimension::Length.text(28.8925, US), "11.375");
+        assert_eq!(Dimension::Length.text(29.0, US), "11.42");
+        assert_eq!(Dimension::Length.text(12.3456, METRIC), "12.3456");
         assert_eq!(Dimension::Temperature.text(25.0, US), "77");
     }
 }

@@ -10,7 +10,7 @@ mod plants;
 mod solution;
 
 pub use nutrients::{Balance, MajorNutrient, NutrientCourse, Nutrients, nutrients};
-pub use plants::{Beyond, Hour, PlantCourse, plants};
+pub use plants::{Beyond, Hour, PlantCourse, plants, seedling};
 pub use solution::{Cover, State, Tank};
 
 /// Seasons are followed for at most this many days; a crop that is not ready by then will not be.

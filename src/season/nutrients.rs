@@ -128,6 +128,7 @@ pub fn nutrients(
             }
         })
         .collect();
+    let mut salts = ElectricalConductivity::default();
     let course_of_days = (0..=days)
         .map(|day| {
             let drawn = course
@@ -157,7 +158,8 @@ pub fn nutrients(
                 // Beyond the strongest solution that can be held the figure stays as it was.
                 rest = rest.with(nutrient, now).unwrap_or(rest);
             }
-            let salts = from_cation_charge(rest.cation_charge()).unwrap_or_default();
+            // So does the conductivity beyond the reach of its rule.
+            salts = from_cation_charge(rest.cation_charge()).unwrap_or(salts);
             let mut left = [MassConcentration::new::<milligram_per_liter>(0.0); 5];
             for (slot, &nutrient) in left.iter_mut().zip(MajorNutrient::ALL) {
                 *slot = nutrient.held(&rest);

@@ -4,7 +4,7 @@ use time::Duration;
 
 use super::LONGEST_DAYS;
 use super::day::Weather;
-use crate::plan::Sound;
+use crate::plan::{Crop, Sound};
 use crate::science::canopy::{CanopyConditions, intercepted_fraction, transpiration};
 use crate::science::growth::{self, GrowthModel, GrowthParameters};
 use crate::science::units::areal_mass_density::kilogram_per_square_meter;
@@ -28,6 +28,9 @@ const STRUCTURAL_SHARE: f64 = 0.75;
 /// Leaf area index that takes part in transpiration at the most: Graamans et al. (2017) recommend
 /// 3 for a closed stand; the leaves below it see little light and still air.
 const TRANSPIRING_LEAF_AREA_INDEX: f64 = 3.0;
+/// Leaf area index from which a double cannot tell the intercepted share from one: a stand that
+/// misses a heavy target for months is followed all the same.
+const ALL_INTERCEPTED: f64 = 50.0;
 /// Leaf area index from which the energy balance is asked; below it a bare bed.
 const LEAST_LEAF_AREA_INDEX: f64 = 1e-4;
 
@@ -121,7 +124,8 @@ pub fn plants(sound: &Sound, open_area: Area) -> Result<PlantCourse, Beyond> {
         let open_water = day.open_water.get::<meter>() * 1000.0 / 24.0;
         for hour in &day.hours {
             let leaves = growth::leaf_area_index(&parameters, &stand);
-            let cover = intercepted_fraction(parameters.extinction, leaves).map_err(|_| Beyond)?;
+            let cover = intercepted_fraction(parameters.extinction, leaves.min(ALL_INTERCEPTED))
+                .map_err(|_| Beyond)?;
             if leaves > LEAST_LEAF_AREA_INDEX {
                 let exchange = transpiration(&CanopyConditions {
                     net_radiation: hour.net_radiation * cover,
@@ -159,6 +163,15 @@ pub fn plants(sound: &Sound, open_area: Area) -> Result<PlantCourse, Beyond> {
         mean_temperature: ThermodynamicTemperature::new::<degree_celsius>(warmth / days),
         light_integral: light / days,
     })
+}
+
+/// Fresh mass of a seedling's head on the day of planting, by the crop's seedling age.
+///
+/// Dry mass as [`plants`] begins with; shoot share of van Henten (1994); dry matter of the crop.
+pub fn seedling(crop: &Crop) -> Mass {
+    let shoot_share = 1.0 - GrowthParameters::published().root_fraction;
+    let dry_matter = crop.figures.dry_matter.get::<ratio>();
+    Mass::new::<kilogram>(seedling_dry_mass(crop.seedling_age) * shoot_share / dry_matter)
 }
 
 /// Dry mass of a seedling, kg, by its age.

@@ -258,16 +258,18 @@ impl Tank {
             } else {
                 f64::INFINITY
             };
-            let next = level - step;
-            let next = if next > low && next < high {
-                next
+            let newton = level - step;
+            if step.abs() < NANOMETRE {
+                return newton.clamp(low, high);
+            }
+            level = if newton > low && newton < high {
+                newton
             } else {
                 f64::midpoint(low, high)
             };
-            if (next - level).abs() < NANOMETRE || high - low < NANOMETRE {
-                return next;
+            if high - low < NANOMETRE {
+                return level;
             }
-            level = next;
         }
         level
     }

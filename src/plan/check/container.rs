@@ -288,6 +288,7 @@ fn bottle(reader: &mut Reader) -> Option<Vessel> {
 /// Pairs that were left wholly empty are skipped, so that a spare line in the form is no problem.
 fn measured(reader: &mut Reader) -> Option<Vessel> {
     const NEEDED: usize = 3;
+    reader.used.insert(Field::Measured);
     let height = reader.number(Field::Height);
     let mut pairs: Vec<(Volume, Length)> = Vec::new();
     let mut whole = true;

@@ -58,7 +58,7 @@ fn millisiemens(value: f64) -> ElectricalConductivity {
 pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     let plan = &reader.plan.fertilizer;
     let dosing = reader.choice(Field::Dosing, &plan.dosing);
-    reader.choice(Field::Blend, &plan.blend)?;
+    let named = reader.choice(Field::Blend, &plan.blend);
     let blend = label(reader);
     let raw_water = reader.number(Field::RawWaterConductivity);
     let by = reader.choice(Field::StrengthBy, &plan.strength_by);
@@ -87,6 +87,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
         Some(Dosing::DryBlend) => Some(Mixture::DryBlend),
         Some(Dosing::Stocks) => stocks(reader),
     };
+    named?;
     let blend = blend?;
     // Calcium nitrate alone would carry both targets, so only a lone blend must.
     if mixture == Some(Mixture::DryBlend) {

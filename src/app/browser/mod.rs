@@ -1,0 +1,69 @@
+//! The only place that touches the browser: document, storage, clock, printing.
+
+mod storage;
+
+pub use storage::{Found, Kept, Store, forget_set_aside, keep};
+
+use wasm_bindgen::JsCast;
+
+/// The element that holds the page; `boot.js` leaves it in the document.
+pub fn page_root() -> Option<web_sys::HtmlElement> {
+    let document = leptos::prelude::document();
+    document
+        .get_element_by_id("app")
+        .and_then(|element| element.dyn_into().ok())
+        .or_else(|| document.body())
+}
+
+/// Today by the device's clock, year-month-day.
+pub fn today() -> String {
+    let now = js_sys::Date::new_0();
+    format!(
+        "{:04}-{:02}-{:02}",
+        now.get_full_year(),
+        now.get_month() + 1,
+        now.get_date()
+    )
+}
+
+/// Opens the system's print dialogue.
+pub fn print() {
+    // A browser without printing has no dialogue to fail in.
+    let _ = leptos::prelude::window().print();
+}
+
+/// Moves the keyboard focus to an element and brings it into view.
+pub fn focus(id: &str) {
+    let element = leptos::prelude::document()
+        .get_element_by_id(id)
+        .and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok());
+    if let Some(element) = element {
+        let _ = element.focus();
+    }
+}
+
+/// Brings an element to the top of the window.
+pub fn scroll_to(id: &str) {
+    if let Some(element) = leptos::prelude::document().get_element_by_id(id) {
+        element.scroll_into_view();
+    }
+}
+
+/// Runs something once the page has been redrawn.
+pub fn soon(what: impl FnOnce() + 'static) {
+    leptos::prelude::request_animation_frame(what);
+}
+
+/// Whether the browser's language region is one that measures in inches and gallons.
+pub fn prefers_us_units() -> bool {
+    leptos::prelude::window()
+        .navigator()
+        .language()
+        .is_some_and(|language| language == "en-US")
+}
+
+/// The address of a file that holds a text, for a link that saves it.
+pub fn file_address(text: &str) -> String {
+    let encoded = js_sys::encode_uri_component(text);
+    format!("data:application/json;charset=utf-8,{encoded}")
+}

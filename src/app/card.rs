@@ -1,0 +1,116 @@
+//! The planting card: hidden on the screen, alone on paper.
+
+use leptos::prelude::*;
+
+use super::state::app;
+use super::words;
+use crate::advice::{Fact, Outcome, Weight};
+use crate::plan::UnitSystem;
+
+/// The card of the open plan.
+#[component]
+pub fn Card() -> impl IntoView {
+    let app = app();
+    let name = move || {
+        app.plan.with(|plan| {
+            plan.as_ref()
+                .map(|plan| words::or_unnamed(&plan.name))
+                .unwrap_or_default()
+        })
+    };
+    view! {
+        <article class="card" aria-label=words::CARD>
+            <header>
+                <p>{words::NAME}" · "{words::CARD}</p>
+                <h2>{name}</h2>
+            </header>
+            {move || {
+                if app.has_problems() {
+                    return view! { <p>{words::CARD_WAITS}</p> }.into_any();
+                }
+                app.outcome.with(|outcome| match outcome {
+                    Some(outcome) => body(outcome, app.units.get()),
+                    None => ().into_any(),
+                })
+            }}
+        </article>
+    }
+}
+
+fn list(lines: Vec<String>) -> impl IntoView {
+    lines
+        .into_iter()
+        .map(|line| view! { <li>{line}</li> })
+        .collect_view()
+}
+
+fn body(outcome: &Outcome, units: UnitSystem) -> AnyView {
+    view! {
+        <div class="card-top">
+            <section>
+                <h3>{words::CARD_FILL}</h3>
+                <p class="card-figure">{words::card_mark(outcome, units)}</p>
+                <p>{words::card_mark_more(outcome, units)}</p>
+            </section>
+            <section>
+                <h3>{words::CARD_DATES}</h3>
+                <table>
+                    <tbody>
+                        {words::card_dates(outcome)
+                            .into_iter()
+                            .map(|(what, when)| view! {
+                                <tr><th scope="row">{what}</th><td>{when}</td></tr>
+                            })
+                            .collect_view()}
+                    </tbody>
+                </table>
+                <p>{words::card_expect(outcome, units)}</p>
+            </section>
+        </div>
+        <div class="card-two">
+            <section>
+                <h3>{words::CARD_PREPARE}</h3>
+                <ul>{list(words::card_prepare(outcome, units))}</ul>
+            </section>
+            <section>
+                <h3>{words::CARD_MIX}</h3>
+                <ol>{list(words::card_mix(outcome, units))}</ol>
+            </section>
+        </div>
+        <section class="card-rule">
+            <h3>{words::CARD_RULE}</h3>
+            <p>{words::CARD_RULE_TEXT}</p>
+        </section>
+        <div class="card-two">
+            <section>
+                <h3>{words::CARD_WATCH}</h3>
+                <ul>{list(words::WATCH_LINES.iter().map(|line| (*line).to_owned()).collect())}</ul>
+            </section>
+            <section>
+                <h3>{words::CARD_CAUTIONS}</h3>
+                <ul>{list(cautions(outcome, units))}</ul>
+            </section>
+        </div>
+        <section class="card-notes">
+            <h3>{words::CARD_NOTES}</h3>
+            <div class="ruled"><span></span><span></span><span></span></div>
+        </section>
+    }
+    .into_any()
+}
+
+/// Stops and cautions that matter at the bench; oddities of single entries stay on the screen.
+fn cautions(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
+    outcome
+        .findings
+        .iter()
+        .filter(|finding| finding.weight != Weight::Sound)
+        .filter(|finding| {
+            !matches!(
+                finding.fact,
+                Fact::Unusual { .. } | Fact::BrighterThanClearSky
+            )
+        })
+        .map(|finding| words::finding(finding, units))
+        .collect()
+}

@@ -1,0 +1,167 @@
+//! The season's days, the nutrients, and how the figures are made.
+
+use leptos::prelude::*;
+
+use crate::advice::Outcome;
+use crate::app::state::app;
+use crate::app::words;
+use crate::plan::{Dimension, UnitSystem, grams};
+
+/// The events of the season.
+#[component]
+pub fn Events() -> impl IntoView {
+    let app = app();
+    view! {
+        <section class="part" id="season">
+            <h3>{words::SEASON}</h3>
+            <ol class="events">
+                {move || app.outcome.with(|outcome| {
+                    outcome
+                        .as_ref()
+                        .map(|outcome| outcome.season.events.clone())
+                        .unwrap_or_default()
+                        .into_iter()
+                        .map(|event| view! {
+                            <li>
+                                <strong>{words::day_and_date(event.day, &event.date)}</strong>
+                                <span>{words::event(event.kind)}</span>
+                            </li>
+                        })
+                        .collect_view()
+                })}
+            </ol>
+        </section>
+    }
+}
+
+/// What can be unfolded.
+#[component]
+pub fn Details() -> impl IntoView {
+    let app = app();
+    let of =
+        move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
+            move || {
+                app.outcome
+                .with(|outcome| {
+                    outcome
+                        .as_ref()
+                        .map(|outcome| rows(outcome, app.units.get()))
+                        .unwrap_or_default()
+                })
+                .into_iter()
+                .map(|row| view! {
+                    <tr>
+                        {row.into_iter().map(|cell| view! { <td>{cell}</td> }).collect_view()}
+                    </tr>
+                })
+                .collect_view()
+            }
+        };
+    view! {
+        <details class="fold">
+            <summary>{words::SEASON_TABLE}</summary>
+            <Table heads=&words::SEASON_HEADS name=words::SEASON_TABLE>{of(season_rows)}</Table>
+        </details>
+        <details class="fold">
+            <summary>{words::NUTRIENTS}</summary>
+            <Table heads=&words::NUTRIENT_HEADS name=words::NUTRIENTS>{of(nutrient_rows)}</Table>
+        </details>
+        <details class="fold">
+            <summary>{words::ELEMENTS}</summary>
+            <Table heads=&words::ELEMENT_HEADS name=words::ELEMENTS>{of(element_rows)}</Table>
+        </details>
+        <details class="fold">
+            <summary>{words::WORKINGS}</summary>
+            <dl class="workings">
+                {words::WORKING_LINES
+                    .into_iter()
+                    .map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> })
+                    .collect_view()}
+            </dl>
+        </details>
+    }
+}
+
+#[component]
+fn Table(heads: &'static [&'static str], name: &'static str, children: Children) -> impl IntoView {
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=name>
+            <table>
+                <thead>
+                    <tr>
+                        {heads
+                            .iter()
+                            .map(|head| view! { <th scope="col">{*head}</th> })
+                            .collect_view()}
+                    </tr>
+                </thead>
+                <tbody>{children()}</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// Every seventh day, and the last.
+fn season_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
+    let days = &outcome.season.days;
+    let last = days.len().saturating_sub(1);
+    days.iter()
+        .enumerate()
+        .filter(|(index, _)| index % 7 == 0 || *index == last)
+        .map(|(_, day)| {
+            vec![
+                day.day.to_string(),
+                words::show(Dimension::Length, day.level_cm, units),
+                words::show(Dimension::Length, day.gap_cm, units),
+                words::show(Dimension::Mass, day.head_g, units),
+                words::show(Dimension::Conductivity, day.ec_ms_per_cm, units),
+            ]
+        })
+        .collect()
+}
+
+fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
+    outcome
+        .season
+        .nutrients
+        .iter()
+        .map(|balance| {
+            vec![
+                words::nutrient(balance.nutrient).to_owned(),
+                grams(balance.supply_g).to_string(),
+                grams(balance.need_g).to_string(),
+                if balance.need_g > balance.supply_g {
+                    words::short_from(balance.runs_short_day)
+                } else {
+                    words::ENOUGH.to_owned()
+                },
+            ]
+        })
+        .collect()
+}
+
+fn element_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
+    let elements = &outcome.fertilizer.elements_mg_per_l;
+    [
+        ("N", elements.n),
+        ("P", elements.p),
+        ("K", elements.k),
+        ("Ca", elements.ca),
+        ("Mg", elements.mg),
+        ("S", elements.s),
+        ("Fe", elements.fe),
+        ("Mn", elements.mn),
+        ("Zn", elements.zn),
+        ("Cu", elements.cu),
+        ("B", elements.b),
+        ("Mo", elements.mo),
+    ]
+    .into_iter()
+    .map(|(symbol, value)| {
+        vec![
+            symbol.to_owned(),
+            words::show(Dimension::Concentration, value, units),
+        ]
+    })
+    .collect()
+}

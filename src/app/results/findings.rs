@@ -1,0 +1,45 @@
+//! Checks, cautions and stops.
+
+use leptos::prelude::*;
+
+use crate::advice::{Finding, Weight};
+use crate::app::state::app;
+use crate::app::words;
+
+/// The list, the gravest first.
+#[component]
+pub fn Findings() -> impl IntoView {
+    let app = app();
+    let item = move |finding: Finding| {
+        let class = match finding.weight {
+            Weight::Stop => "finding stop",
+            Weight::Caution => "finding care",
+            Weight::Sound => "finding sound",
+        };
+        view! {
+            <li class=class>
+                <strong>{words::weight(finding.weight)}</strong>
+                <span>{words::finding(&finding, app.units.get())}</span>
+            </li>
+        }
+    };
+    view! {
+        <section class="part">
+            <h3>{words::FINDINGS}</h3>
+            <ul class="findings">
+                {move || {
+                    app.outcome
+                        .with(|outcome| {
+                            outcome
+                                .as_ref()
+                                .map(|outcome| outcome.findings.clone())
+                                .unwrap_or_default()
+                        })
+                        .into_iter()
+                        .map(item)
+                        .collect_view()
+                }}
+            </ul>
+        </section>
+    }
+}

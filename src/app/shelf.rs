@@ -1,0 +1,164 @@
+//! The head of the page: its name, the open plan's name, the kept plans, the units.
+
+use leptos::prelude::*;
+
+use super::browser;
+use super::state::app;
+use super::words;
+use crate::catalog::Keyed;
+use crate::plan::UnitSystem;
+
+/// The head.
+#[component]
+pub fn Header() -> impl IntoView {
+    let app = app();
+    view! {
+        <header class="head">
+            <div class="brand">
+                <h1>{words::NAME}</h1>
+                <p>{words::MOTTO}</p>
+            </div>
+            <div class="tools">
+                <label class="units">
+                    <span>{words::UNITS}</span>
+                    <select
+                        id="units"
+                        on:change:target=move |event| {
+                            if let Some(units) = UnitSystem::from_key(&event.target().value()) {
+                                app.choose_units(units);
+                            }
+                        }
+                    >
+                        {UnitSystem::ALL
+                            .iter()
+                            .map(|&units| view! {
+                                <option value=units.key() selected=move || app.units.get() == units>
+                                    {words::unit_system(units)}
+                                </option>
+                            })
+                            .collect_view()}
+                    </select>
+                </label>
+                <Show when=move || app.plan_is_open()>
+                    <details class="menu">
+                        <summary>{words::PLANS}</summary>
+                        <div class="sheet">
+                            <PlanList/>
+                            <div class="row">
+                                <button type="button" class="quiet" on:click=move |_| app.open_plan(None)>
+                                    {words::NEW_PLAN}
+                                </button>
+                                <button
+                                    type="button"
+                                    class="quiet"
+                                    on:click=move |_| {
+                                        let name = app
+                                            .plan
+                                            .with_untracked(|plan| {
+                                                plan.as_ref().map(|plan| words::copy_of(&plan.name))
+                                            });
+                                        app.duplicate(name.unwrap_or_default());
+                                    }
+                                >
+                                    {words::DUPLICATE}
+                                </button>
+                            </div>
+                        </div>
+                    </details>
+                </Show>
+            </div>
+            <Show when=move || app.plan_is_open()>
+                <label class="plan-name">
+                    <span>{words::PLAN_NAME}</span>
+                    <input
+                        id="plan-name"
+                        type="text"
+                        autocomplete="off"
+                        maxlength="80"
+                        prop:value=move || {
+                            app.plan.with(|plan| {
+                                plan.as_ref().map(|plan| plan.name.clone()).unwrap_or_default()
+                            })
+                        }
+                        on:input:target=move |event| {
+                            let name = event.target().value();
+                            app.edit(|plan| plan.name = name);
+                        }
+                    />
+                </label>
+            </Show>
+        </header>
+    }
+}
+
+/// The kept plans: open or delete one.
+#[component]
+pub fn PlanList() -> impl IntoView {
+    let app = app();
+    view! {
+        <ul class="plans">
+            <For each=move || app.shelf() key=|(id, name)| (*id, name.clone()) let((id, name))>
+                <li>
+                    <button
+                        type="button"
+                        class="plan"
+                        aria-current=move || (app.open_id() == Some(id)).then_some("true")
+                        on:click=move |_| app.open_plan(Some(id))
+                    >
+                        {words::or_unnamed(&name)}
+                    </button>
+                    <button
+                        type="button"
+                        class="quiet delete"
+                        aria-label=words::delete_this(&name)
+                        on:click=move |_| app.delete(id)
+                    >
+                        {words::DELETE}
+                    </button>
+                </li>
+            </For>
+        </ul>
+    }
+}
+
+/// Quiet notices: a deletion to take back, storage that does not work.
+#[component]
+pub fn Notices() -> impl IntoView {
+    let app = app();
+    view! {
+        <div class="notices" role="status">
+            {move || app.deleted.get().map(|deleted| view! {
+                <p class="notice">
+                    <span>{words::deleted(deleted.name())}</span>
+                    <button type="button" class="quiet" on:click=move |_| app.undelete()>
+                        {words::UNDO}
+                    </button>
+                    <button type="button" class="quiet" on:click=move |_| app.deleted.set(None)>
+                        {words::DISMISS}
+                    </button>
+                </p>
+            })}
+            {move || (!app.keeps.get()).then(|| view! {
+                <p class="notice care"><span>{words::NOT_KEPT}</span></p>
+            })}
+            {move || app.set_aside.get().map(|text| view! {
+                <p class="notice care">
+                    <span>{words::SET_ASIDE}</span>
+                    <a download=words::SET_ASIDE_FILE href=browser::file_address(&text)>
+                        {words::SAVE_SET_ASIDE}
+                    </a>
+                    <button
+                        type="button"
+                        class="quiet"
+                        on:click=move |_| {
+                            browser::forget_set_aside();
+                            app.set_aside.set(None);
+                        }
+                    >
+                        {words::DISMISS}
+                    </button>
+                </p>
+            })}
+        </div>
+    }
+}

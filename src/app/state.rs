@@ -1,0 +1,340 @@
+//! What the page holds: the kept plans, which one is open, the units, and what follows from them.
+//! Everything that can be derived is derived.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+
+use super::browser::{self, Found, Kept, Store};
+use crate::advice::{Fact, Outcome};
+use crate::catalog::Keyed;
+use crate::plan::{Entry, Example, Field, Plan, Problem, UnitSystem, used_fields};
+use crate::solve;
+
+/// The four steps.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Step {
+    /// Vessel, pots, boards.
+    Container,
+    /// Crop, spacing, dates.
+    Crop,
+    /// Water, blend, strength.
+    Fertilizer,
+    /// Air and light.
+    Climate,
+}
+
+impl Step {
+    /// In order.
+    pub const ALL: [Self; 4] = [Self::Container, Self::Crop, Self::Fertilizer, Self::Climate];
+
+    /// The step whose form holds a field.
+    pub fn of(field: Field) -> Self {
+        let path = field.path();
+        match path.split('.').next() {
+            Some("crop") => Self::Crop,
+            Some("fertilizer") => Self::Fertilizer,
+            Some("climate") => Self::Climate,
+            _ => Self::Container,
+        }
+    }
+}
+
+/// A plan that was deleted, until something else is deleted.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Deleted {
+    place: usize,
+    kept: Kept,
+}
+
+impl Deleted {
+    /// Its name.
+    pub fn name(&self) -> &str {
+        &self.kept.plan.name
+    }
+}
+
+/// The page's state; cheap to copy.
+#[derive(Clone, Copy)]
+pub struct App {
+    store: RwSignal<Store>,
+    /// The open plan.
+    pub plan: Memo<Option<Plan>>,
+    solved: Memo<Option<Result<Outcome, Vec<Problem>>>>,
+    /// The latest sound outcome of the open plan; stays while a field is being mended.
+    pub outcome: Memo<Option<Outcome>>,
+    /// The problems of the open plan.
+    pub problems: Memo<Vec<Problem>>,
+    /// The fields that count under the present choices.
+    pub used: Memo<BTreeSet<Field>>,
+    /// The units.
+    pub units: Memo<UnitSystem>,
+    /// The step whose form is shown.
+    pub step: RwSignal<Step>,
+    /// Day shown in the drawing; `None` is the last.
+    pub day: RwSignal<Option<usize>>,
+    /// The plan that was deleted last.
+    pub deleted: RwSignal<Option<Deleted>>,
+    /// Whether the browser keeps plans.
+    pub keeps: RwSignal<bool>,
+    /// A stored text that could not be read.
+    pub set_aside: RwSignal<Option<String>>,
+}
+
+impl App {
+    /// Opens the kept plans.
+    pub fn open() -> Self {
+        let Found {
+            store,
+            usable,
+            set_aside,
+        } = Found::look();
+        let store = RwSignal::new(store);
+        let plan = Memo::new(move |_| {
+            store.with(|store| {
+                let open = store.open?;
+                store
+                    .plans
+                    .iter()
+                    .find(|kept| kept.id == open)
+                    .map(|kept| kept.plan.clone())
+            })
+        });
+        let open_id = Memo::new(move |_| store.with(|store| store.open));
+        let solved = Memo::new(move |_| plan.with(|plan| plan.as_ref().map(solve)));
+        // The outcome of before stands while a number is half typed, but never that of another
+        // plan.
+        let latest = Memo::new(move |before: Option<&(Option<u32>, Option<Outcome>)>| {
+            let id = open_id.get();
+            solved.with(|solved| match solved {
+                Some(Ok(outcome)) => (id, Some(outcome.clone())),
+                Some(Err(_)) => match before {
+                    Some((of, outcome)) if *of == id => (id, outcome.clone()),
+                    _ => (id, None),
+                },
+                None => (id, None),
+            })
+        });
+        let outcome = Memo::new(move |_| latest.with(|(_, outcome)| outcome.clone()));
+        let problems = Memo::new(move |_| {
+            solved.with(|solved| match solved {
+                Some(Err(problems)) => problems.clone(),
+                _ => Vec::new(),
+            })
+        });
+        let used = Memo::new(move |_| {
+            plan.with(|plan| plan.as_ref().map(used_fields).unwrap_or_default())
+        });
+        let units = Memo::new(move |_| {
+            store
+                .with(Store::unit_system)
+                .unwrap_or(if browser::prefers_us_units() {
+                    UnitSystem::UsCustomary
+                } else {
+                    UnitSystem::Metric
+                })
+        });
+        let app = Self {
+            store,
+            plan,
+            solved,
+            outcome,
+            problems,
+            used,
+            units,
+            step: RwSignal::new(Step::Container),
+            day: RwSignal::new(None),
+            deleted: RwSignal::new(None),
+            keeps: RwSignal::new(usable),
+            set_aside: RwSignal::new(set_aside),
+        };
+        Effect::watch(
+            move || store.get(),
+            move |now, _, _| {
+                if usable {
+                    app.keeps.set(browser::keep(now.clone()));
+                }
+            },
+            false,
+        );
+        app
+    }
+
+    /// Whether a plan is open.
+    pub fn plan_is_open(self) -> bool {
+        self.plan.with(Option::is_some)
+    }
+
+    /// Whether the open plan has problems.
+    pub fn has_problems(self) -> bool {
+        self.solved.with(|solved| matches!(solved, Some(Err(_))))
+    }
+
+    /// Changes the open plan.
+    pub fn edit(self, change: impl FnOnce(&mut Plan)) {
+        self.store.update(|store| {
+            let open = store.open;
+            if let Some(kept) = store.plans.iter_mut().find(|kept| Some(kept.id) == open) {
+                change(&mut kept.plan);
+            }
+        });
+    }
+
+    /// Writes an entry of the open plan.
+    pub fn set_entry(self, field: Field, value: Entry) {
+        self.edit(|plan| {
+            if let Some(entry) = field.entry_mut(plan) {
+                *entry = value;
+            }
+        });
+    }
+
+    /// The entry of a field of the open plan.
+    pub fn entry(self, field: Field) -> Entry {
+        self.plan
+            .with(|plan| plan.as_ref().and_then(|plan| field.entry(plan).cloned()))
+            .unwrap_or_default()
+    }
+
+    /// The first problem of a field.
+    pub fn problem_of(self, field: Field) -> Option<Problem> {
+        self.problems.with(|problems| {
+            problems
+                .iter()
+                .find(|problem| problem.field == Some(field))
+                .cloned()
+        })
+    }
+
+    /// The usual bounds of a field whose value lies outside them.
+    pub fn unusual(self, field: Field) -> Option<(f64, f64)> {
+        if self.has_problems() {
+            return None;
+        }
+        self.outcome.with(|outcome| {
+            outcome
+                .as_ref()?
+                .findings
+                .iter()
+                .find_map(|finding| match finding.fact {
+                    Fact::Unusual {
+                        field: of,
+                        low,
+                        high,
+                        ..
+                    } if of == field => Some((low, high)),
+                    _ => None,
+                })
+        })
+    }
+
+    /// Names and numbers of the kept plans.
+    pub fn shelf(self) -> Vec<(u32, String)> {
+        self.store.with(|store| {
+            store
+                .plans
+                .iter()
+                .map(|kept| (kept.id, kept.plan.name.clone()))
+                .collect()
+        })
+    }
+
+    /// The number of the open plan.
+    pub fn open_id(self) -> Option<u32> {
+        self.store.with(|store| store.open)
+    }
+
+    /// Opens a kept plan, or none (the welcome page).
+    pub fn open_plan(self, id: Option<u32>) {
+        self.day.set(None);
+        self.step.set(Step::Container);
+        self.store.update(|store| store.open = id);
+    }
+
+    /// Keeps a new plan and opens it.
+    pub fn add(self, plan: Plan) {
+        let id = self
+            .store
+            .with_untracked(|store| store.plans.iter().map(|kept| kept.id).max().unwrap_or(0) + 1);
+        self.store
+            .update(|store| store.plans.push(Kept { id, plan }));
+        self.open_plan(Some(id));
+    }
+
+    /// Opens a copy of a ready example.
+    pub fn add_example(self, example: Example) {
+        self.add(example.plan());
+    }
+
+    /// Opens a plan of the grower's own: the bucket, planted today.
+    pub fn add_own(self, name: &str) {
+        let mut plan = Example::Bucket.plan();
+        name.clone_into(&mut plan.name);
+        plan.crop.date = Entry::from(browser::today().as_str());
+        self.add(plan);
+    }
+
+    /// Keeps a copy of the open plan under another name and opens it.
+    pub fn duplicate(self, name: String) {
+        if let Some(mut plan) = self.plan.get_untracked() {
+            plan.name = name;
+            self.add(plan);
+        }
+    }
+
+    /// Deletes a plan; it can be taken back.
+    pub fn delete(self, id: u32) {
+        let found = self.store.with_untracked(|store| {
+            store
+                .plans
+                .iter()
+                .enumerate()
+                .find(|(_, kept)| kept.id == id)
+                .map(|(place, kept)| (place, kept.clone()))
+        });
+        if let Some((place, kept)) = found {
+            self.store.update(|store| {
+                store.plans.remove(place);
+                if store.open == Some(id) {
+                    store.open = None;
+                }
+            });
+            self.deleted.set(Some(Deleted { place, kept }));
+        }
+    }
+
+    /// Takes the last deletion back.
+    pub fn undelete(self) {
+        if let Some(Deleted { place, kept }) = self.deleted.get_untracked() {
+            self.deleted.set(None);
+            let id = kept.id;
+            self.store.update(|store| {
+                let place = place.min(store.plans.len());
+                store.plans.insert(place, kept);
+            });
+            self.open_plan(Some(id));
+        }
+    }
+
+    /// Chooses the units; no plan changes.
+    pub fn choose_units(self, units: UnitSystem) {
+        self.store
+            .update(|store| units.key().clone_into(&mut store.units));
+    }
+
+    /// Shows the form that holds a field and moves the focus to it.
+    pub fn go_to(self, field: Field) {
+        self.step.set(Step::of(field));
+        browser::soon(move || browser::focus(&field_id(field)));
+    }
+}
+
+/// The element id of a field's input.
+pub fn field_id(field: Field) -> String {
+    field.path().replace(['.', '[', ']'], "-")
+}
+
+/// The state of the page that a component stands in.
+pub fn app() -> App {
+    expect_context::<App>()
+}

@@ -1,0 +1,192 @@
+//! The words of the printed card.
+
+use super::results::{all_doses_line, below_rim, date, dose, material, show};
+use crate::advice::Outcome;
+use crate::plan::{Dimension, UnitSystem};
+
+/// Kind of paper.
+pub const CARD: &str = "Planting card";
+/// Where the plan has problems, instead of the card.
+pub const CARD_WAITS: &str =
+    "The plan has entries to mend. There is no card until they are mended.";
+/// Headings.
+pub const CARD_PREPARE: &str = "Prepare";
+/// Heading.
+pub const CARD_FILL: &str = "Fill mark";
+/// Heading.
+pub const CARD_MIX: &str = "Mix, in this order";
+/// Heading.
+pub const CARD_DATES: &str = "Dates";
+/// Heading.
+pub const CARD_RULE: &str = "Never raise the level";
+/// The rule.
+pub const CARD_RULE_TEXT: &str = "The level may only fall. Air roots grow in the moist gap that opens; water poured in later drowns them. Keep rain out. If it must be topped up, never above today's level.";
+/// Heading.
+pub const CARD_WATCH: &str = "Watch for";
+/// Heading.
+pub const CARD_CAUTIONS: &str = "Take care";
+/// Heading.
+pub const CARD_NOTES: &str = "Notes";
+
+/// What to have at hand.
+pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
+    let fill = &outcome.fill;
+    let mut lines = vec![format!(
+        "A food-grade container that never held chemicals, washed, light-tight; {}",
+        if outcome.boards.is_some() {
+            "boards washed, pipes laid and level."
+        } else {
+            "cover with holes for the net pots."
+        }
+    )];
+    lines.push(match fill.plants_per_board {
+        Some(each) => format!(
+            "{} net pots with wet medium and a seedling each, {each} to a board.",
+            fill.plants
+        ),
+        None if fill.plants == 1 => "1 net pot with wet medium and a seedling.".to_owned(),
+        None => format!(
+            "{} net pots with wet medium and a seedling each.",
+            fill.plants
+        ),
+    });
+    for stock in &outcome.fertilizer.stocks {
+        let contents: Vec<String> = stock
+            .contents
+            .iter()
+            .map(|content| {
+                format!(
+                    "{} {}",
+                    show(
+                        Dimension::StockStrength,
+                        content.g_per_l,
+                        UnitSystem::Metric
+                    ),
+                    material(content.material)
+                )
+            })
+            .collect();
+        lines.push(format!(
+            "{}: {}.",
+            capital(material(stock.material)),
+            contents.join(" + ")
+        ));
+    }
+    if fill.containers > 1 {
+        lines.push(format!(
+            "For {} containers: {} of solution in all. {}",
+            fill.containers,
+            show(Dimension::Volume, fill.total_volume_l, units),
+            all_doses_line(outcome, units).unwrap_or_default()
+        ));
+    }
+    lines
+}
+
+/// The fill mark in large type.
+pub fn card_mark(outcome: &Outcome, units: UnitSystem) -> String {
+    below_rim(outcome.fill.below_rim_cm, units)
+}
+
+/// What the mark means.
+pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
+    let fill = &outcome.fill;
+    format!(
+        "= {} above the floor = {}. Mark it before the {} go in; the pots then stand {} in the solution.",
+        show(Dimension::Length, fill.depth_cm, units),
+        show(Dimension::Volume, fill.volume_l, units),
+        if outcome.boards.is_some() {
+            "boards"
+        } else {
+            "pots"
+        },
+        show(Dimension::Length, fill.pot_immersion_cm, units)
+    )
+}
+
+/// How to mix one container.
+pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
+    let half = "Fill about half way with clean water.".to_owned();
+    let mut lines = vec![half];
+    let doses = &outcome.fertilizer.doses;
+    if outcome.fertilizer.stocks.is_empty() {
+        for item in doses {
+            lines.push(format!(
+                "Weigh {} of {}. Stir it into a jug of water until clear, then pour it in.",
+                dose(item, units),
+                material(item.material)
+            ));
+        }
+    } else {
+        for (index, item) in doses.iter().enumerate() {
+            lines.push(format!(
+                "{} {} of {} and stir well.",
+                if index == 0 {
+                    "Pour in"
+                } else {
+                    "Only then pour in"
+                },
+                dose(item, units),
+                material(item.material)
+            ));
+        }
+    }
+    lines.push("Fill to the mark and stir.".to_owned());
+    lines.push(format!(
+        "Measure: about {} (estimate). Correct now; it cannot be corrected later.",
+        show(
+            Dimension::Conductivity,
+            outcome.fertilizer.ec_ms_per_cm,
+            units
+        )
+    ));
+    lines
+}
+
+/// The dates: what, when.
+pub fn card_dates(outcome: &Outcome) -> Vec<(&'static str, String)> {
+    let calendar = &outcome.calendar;
+    let mut rows = vec![
+        ("Sow", date(&calendar.seeding)),
+        ("Mix, fill and plant", date(&calendar.transplanting)),
+    ];
+    if let Some(rest) = &calendar.boards_rest {
+        rows.push(("Boards rest, about", date(rest)));
+    }
+    rows.push((
+        "Harvest, about",
+        calendar
+            .harvest
+            .as_deref()
+            .map_or_else(|| "not reached".to_owned(), date),
+    ));
+    rows
+}
+
+/// What to expect at harvest.
+pub fn card_expect(outcome: &Outcome, units: UnitSystem) -> String {
+    let season = &outcome.season;
+    format!(
+        "Expected then: heads of about {}, {} of solution left, moist air gap {}.",
+        show(Dimension::Mass, season.head_g, units),
+        show(Dimension::Volume, season.left_l, units),
+        show(Dimension::Length, season.gap_at_end_cm, units)
+    )
+}
+
+/// What to watch for; the same for every plan.
+pub const WATCH_LINES: [&str; 4] = [
+    "Mosquitoes: seal every gap wider than 1 mm; screen what must stay open.",
+    "Green water: light gets in. Cover it.",
+    "Midday wilt in hot sun that is gone by evening is no alarm; wilt in the morning is.",
+    "Brown slime or a foul smell on the roots: take the plant out, wash the container.",
+];
+
+/// First letter as a capital.
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters
+        .next()
+        .map(|first| first.to_uppercase().chain(letters).collect())
+        .unwrap_or_default()
+}

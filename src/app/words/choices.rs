@@ -1,0 +1,223 @@
+//! Names of the choices.
+
+use crate::catalog::blends::BlendChoice;
+use crate::catalog::climates::ClimateChoice;
+use crate::catalog::crops::CropKind;
+use crate::catalog::foams::Foam;
+use crate::catalog::pipes::{PipeChoice, Series};
+use crate::catalog::pots::PotChoice;
+use crate::catalog::shelters::Shelter;
+use crate::catalog::vessels::VesselChoice;
+use crate::plan::{
+    CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape, StrengthBy,
+    significant,
+};
+
+/// A choice that has a name.
+pub trait Worded {
+    /// Its name.
+    fn word(self) -> String;
+}
+
+/// Names as plain texts.
+macro_rules! words {
+    ($type:ty { $($item:ident => $word:literal,)+ }) => {
+        impl Worded for $type {
+            fn word(self) -> String {
+                match self { $(Self::$item => $word,)+ }.to_owned()
+            }
+        }
+    };
+}
+
+words!(Method {
+    Bottle => "One plant in a bottle",
+    Bucket => "Several in a bucket",
+    CoveredTank => "Covered tank",
+    FloatingBoards => "Floating boards on pipes",
+});
+
+words!(Shape {
+    Cylinder => "Round, straight walls",
+    TaperedRound => "Round, tapered (most buckets)",
+    Rectangular => "Box, straight walls",
+    TaperedRectangular => "Box, sloping walls (most storage boxes)",
+    Bottle => "Bottle with shoulder and neck",
+    Measured => "Measured with a jug",
+});
+
+words!(Pattern {
+    Square => "Rows in line",
+    Staggered => "Every other row shifted",
+});
+
+words!(DateMeaning {
+    Transplanting => "transplanting",
+    Seeding => "seeding",
+});
+
+words!(Dosing {
+    DryBlend => "A dry blend, weighed",
+    Stocks => "Stock solutions A and B",
+});
+
+words!(StrengthBy {
+    Conductivity => "EC (needs a meter)",
+    Nitrogen => "Nitrogen (needs a scale only)",
+});
+
+words!(CalciumNitrate {
+    DoubleSalt => "Granular, 15.5-0-0 with ammonium",
+    Tetrahydrate => "Crystals, tetrahydrate",
+});
+
+words!(DaylightBy {
+    Radiation => "Solar radiation",
+    Sunshine => "Hours of sunshine",
+});
+
+words!(PipeEnds {
+    Open => "Open: solution fills them",
+    Capped => "Capped: they want to float, tie them down",
+});
+
+words!(CropKind {
+    LeafLettuce => "Leaf lettuce",
+    ButterheadLettuce => "Butterhead lettuce",
+    RomaineLettuce => "Romaine lettuce",
+    PakChoi => "Pak choi (not validated)",
+    LeafMustard => "Leaf mustard (not validated)",
+    Spinach => "Spinach (not validated)",
+    Chard => "Chard (not validated)",
+    Basil => "Basil (not validated)",
+    Coriander => "Coriander (not validated)",
+    Parsley => "Parsley (not validated)",
+});
+
+words!(Shelter {
+    RainCover => "Outdoors under a clear roof, open sides",
+    PlasticShelter => "Tunnel or house of plastic film",
+    Greenhouse => "Glass greenhouse",
+    Windowsill => "Indoors at a bright window",
+    Lamps => "Indoors under lamps",
+});
+
+words!(ClimateChoice {
+    UplandCoolHumid => "Upland, cool and humid",
+    TemperateLateSummer => "Temperate, late summer to autumn",
+    TemperateSpring => "Temperate, spring",
+    MaritimeSummer => "Cool coast, summer",
+    MildHumidCoast => "Mild humid coast, a porch",
+    TropicalLowland => "Tropical lowland, hot and humid",
+    TropicalHighland => "Tropical highland, dry season",
+    DrySummer => "Inland, hot dry summer",
+    DesertWinter => "Desert, winter",
+    SubtropicalWinter => "Subtropics, winter",
+    RoomUnderLamps => "A room under lamps",
+    Own => "My own figures",
+});
+
+words!(Foam {
+    ExtrudedX => "Extruded, 21 kg/m³ (type X)",
+    ExtrudedIv => "Extruded, 25 kg/m³ (type IV, usual)",
+    ExtrudedVi => "Extruded, 29 kg/m³ (type VI)",
+    ExpandedI => "Expanded beads, 15 kg/m³ (type I)",
+    ExpandedViii => "Expanded beads, 18 kg/m³ (type VIII)",
+    ExpandedIi => "Expanded beads, 22 kg/m³ (type II)",
+    ExpandedIx => "Expanded beads, 29 kg/m³ (type IX)",
+});
+
+words!(PotChoice {
+    Small => "about 5 cm (2 in) wide, 5 cm deep",
+    Medium => "about 7.5 cm (3 in) wide, 7.5 cm deep",
+    Deep => "about 7.5 cm (3 in) wide, 10 cm deep",
+});
+
+words!(VesselChoice {
+    Bottle4 => "4 L bottle with a wide neck",
+    CutBottle2 => "2 L bottle, top cut off",
+    Bucket19 => "19 L (5 gal) bucket",
+    Box45 => "45 L storage box",
+    Tank240 => "2.4 × 1.2 m frame, lined",
+    Tank720 => "7.35 × 1.25 m frame, lined",
+});
+
+impl Worded for BlendChoice {
+    fn word(self) -> String {
+        match self.grade() {
+            Some((nitrogen, phosphate, potash)) => format!("{nitrogen}-{phosphate}-{potash}"),
+            None => "Another: I copy its label".to_owned(),
+        }
+    }
+}
+
+impl Worded for PipeChoice {
+    fn word(self) -> String {
+        let Some(pipe) = self.pipe() else {
+            return "Another: I measure it".to_owned();
+        };
+        let nominal = significant(pipe.nominal, 4);
+        match pipe.series {
+            Series::Metric => format!("{nominal} mm"),
+            Series::Inch => format!("{nominal} in, schedule 40"),
+            Series::InchDrain => format!("{nominal} in, sewer and drain"),
+        }
+    }
+}
+
+/// First line of a list that fills in measures.
+pub const PRESET_VESSEL: &str = "Fill in the measures of…";
+/// First line of the list of pots.
+pub const PRESET_POT: &str = "Fill in a common net pot…";
+/// Label of the list of common containers.
+pub const LABEL_PRESET_VESSEL: &str = "Common containers";
+/// Label of the list of common pots.
+pub const LABEL_PRESET_POT: &str = "Common net pots";
+/// A choice that is not on the list.
+pub fn unknown_choice(text: &str) -> String {
+    if text.is_empty() {
+        "Choose…".to_owned()
+    } else {
+        format!("'{text}' (not known)")
+    }
+}
+/// Button.
+pub const ADD_LINE: &str = "Add a line";
+/// Button.
+pub const REMOVE_LINE: &str = "Remove the last line";
+/// Name of the calendar button beside a date.
+pub const PICK_DATE: &str = "Pick the date from a calendar";
+/// Groups of fields.
+pub const GROUP_VESSEL: &str = "The container";
+/// Groups of fields.
+pub const GROUP_POT: &str = "Cover and net pots";
+/// Groups of fields.
+pub const GROUP_POT_BOARDS: &str = "Net pots";
+/// Groups of fields.
+pub const GROUP_BOARDS: &str = "Boards";
+/// Groups of fields.
+pub const GROUP_PIPES: &str = "Pipes";
+/// Groups of fields.
+pub const GROUP_FILL: &str = "Fill";
+/// Groups of fields.
+pub const GROUP_PLANTS: &str = "Plants";
+/// Groups of fields.
+pub const GROUP_DATES: &str = "Dates";
+/// Groups of fields.
+pub const GROUP_HARVEST: &str = "Harvest";
+/// Groups of fields.
+pub const GROUP_WATER: &str = "Raw water";
+/// Groups of fields.
+pub const GROUP_BLEND: &str = "Blend";
+/// Groups of fields.
+pub const GROUP_STRENGTH: &str = "Strength";
+/// Groups of fields.
+pub const GROUP_STOCKS: &str = "Stock solutions";
+/// Folded group of fields.
+pub const GROUP_LABEL: &str = "What the label says, % by mass";
+/// Groups of fields.
+pub const GROUP_PLACE: &str = "Place and season";
+/// Groups of fields.
+pub const GROUP_AIR: &str = "Air";
+/// Groups of fields.
+pub const GROUP_LIGHT: &str = "Light";

@@ -1,0 +1,156 @@
+//! Labels of the fields, and how to measure what they ask for.
+
+use crate::plan::Field;
+
+/// The label above a field.
+pub fn label(field: Field) -> String {
+    match field {
+        Field::Count => "How many such containers",
+        Field::Height => "Inside height, floor to rim",
+        Field::Diameter => "Inside diameter",
+        Field::TopDiameter => "Inside diameter at the rim",
+        Field::BottomDiameter => "Inside diameter at the floor",
+        Field::Length => "Inside length",
+        Field::Width => "Inside width",
+        Field::BottomLength => "Inside length at the floor",
+        Field::BottomWidth => "Inside width at the floor",
+        Field::BodyHeight => "Height of the straight body",
+        Field::ShoulderHeight => "Height of the sloping shoulder",
+        Field::NeckDiameter => "Inside diameter of the neck",
+        Field::NeckHeight => "Height of the neck",
+        Field::CoverThickness => "Thickness of the cover",
+        Field::PotHeight => "Net pot: height under the flange",
+        Field::PotTopDiameter => "Net pot: diameter under the flange",
+        Field::PotBottomDiameter => "Net pot: diameter at the foot",
+        Field::PotFlangeDiameter => "Net pot: diameter over the flange",
+        Field::PotImmersion => "Pot foot in solution at planting",
+        Field::FillDepth => "Your own fill depth",
+        Field::BoardLength => "Board length",
+        Field::BoardWidth => "Board width",
+        Field::BoardThickness => "Board thickness",
+        Field::BoardCount => "Boards in one tank",
+        Field::PipeOutsideDiameter => "Pipe: outside diameter",
+        Field::PipeWall => "Pipe: wall thickness",
+        Field::PipeCount => "Pipes side by side",
+        Field::PlantsPerContainer => "Plants in one container",
+        Field::SpacingAcross => "Spacing across",
+        Field::SpacingAlong => "Spacing along",
+        Field::Date => "Date",
+        Field::SeedlingAge => "Seedling age at transplanting",
+        Field::TargetHead => "Head mass to harvest at",
+        Field::GrowthFactor => "Growth factor",
+        Field::LabelNitrogen => "Total nitrogen (N)",
+        Field::LabelNitrate => "Nitrate nitrogen",
+        Field::LabelAmmonium => "Ammonium nitrogen",
+        Field::LabelUrea => "Urea nitrogen",
+        Field::LabelPhosphate => "Phosphate (P2O5)",
+        Field::LabelPotash => "Potash (K2O)",
+        Field::LabelCalcium => "Calcium (Ca)",
+        Field::LabelMagnesium => "Magnesium (Mg)",
+        Field::LabelSulfur => "Sulfur (S)",
+        Field::LabelIron => "Iron (Fe)",
+        Field::LabelManganese => "Manganese (Mn)",
+        Field::LabelZinc => "Zinc (Zn)",
+        Field::LabelCopper => "Copper (Cu)",
+        Field::LabelBoron => "Boron (B)",
+        Field::LabelMolybdenum => "Molybdenum (Mo)",
+        Field::TargetConductivity => "EC of the finished solution",
+        Field::TargetNitrogen => "Nitrogen in the finished solution",
+        Field::RawWaterConductivity => "EC of your raw water",
+        Field::StockACalciumNitrate => "Stock A: calcium nitrate",
+        Field::StockBBlend => "Stock B: blend",
+        Field::StockBMagnesiumSulfate => "Stock B: magnesium sulfate",
+        Field::Latitude => "Latitude",
+        Field::Elevation => "Height above the sea",
+        Field::TemperatureMin => "Coolest of the night",
+        Field::TemperatureMax => "Warmest of the day",
+        Field::Humidity => "Mean relative humidity",
+        Field::SolarRadiation => "Solar radiation of a day, outdoors",
+        Field::Sunshine => "Hours of bright sunshine a day",
+        Field::LightThrough => "Light that passes the shelter",
+        Field::LampFlux => "Photon flux at the leaves (PPFD)",
+        Field::LampHours => "Lamp hours a day",
+        Field::CarbonDioxide => "Carbon dioxide in the air",
+        Field::Method => "How the plants stand",
+        Field::Shape => "Shape of the container",
+        Field::Foam => "Foam of the boards",
+        Field::Pipe => "Pipe size",
+        Field::PipeEnds => "Pipe ends",
+        Field::CropKind => "Crop",
+        Field::Pattern => "Pattern of the holes",
+        Field::DateMeaning => "The date is the day of",
+        Field::Dosing => "How you measure out",
+        Field::Blend => "Blend, by its grade N-P2O5-K2O",
+        Field::StrengthBy => "Set the strength by",
+        Field::CalciumNitrate => "Kind of calcium nitrate",
+        Field::ClimateKind => "A place and season like",
+        Field::DaylightBy => "Light is known as",
+        Field::Shelter => "Shelter",
+        Field::MeasuredVolume(index) => return format!("Water in it, line {}", index + 1),
+        Field::MeasuredDepth(index) => return format!("Depth read, line {}", index + 1),
+        Field::Measured => "Water poured and depth read",
+    }
+    .to_owned()
+}
+
+/// How to find the value; empty where the label says it all.
+pub const fn hint(field: Field) -> &'static str {
+    match field {
+        Field::Count => "All filled and planted alike.",
+        Field::Height => "Stand a ruler on the floor inside and read it at the rim.",
+        Field::Diameter | Field::TopDiameter | Field::BottomDiameter => {
+            "Lay a tape across the widest line inside."
+        }
+        Field::Length | Field::Width => "Between the inner faces, liner in place.",
+        Field::BottomLength | Field::BottomWidth => "The same, down at the floor.",
+        Field::BodyHeight => "From the floor up to where it begins to narrow.",
+        Field::ShoulderHeight => "From there up to where the neck begins.",
+        Field::CoverThickness => "What the pots hang from. 0 if the pot hangs in the neck.",
+        Field::PotHeight => "From the foot to the underside of the flange.",
+        Field::PotFlangeDiameter => "The brim that keeps the pot from falling through.",
+        Field::PotImmersion => "The lowest 2 to 3 cm (about 1 in) is usual.",
+        Field::FillDepth => "Leave empty to have it worked out.",
+        Field::BoardCount => "Those that float in one tank.",
+        Field::PipeOutsideDiameter => {
+            "Measure across the outside; a nominal size is not the true one."
+        }
+        Field::PipeCount => "They lie on the floor and carry the boards later.",
+        Field::SpacingAcross | Field::SpacingAlong => {
+            "From plant to plant. It is also the room that a head may take."
+        }
+        Field::Date => "Year-month-day, such as 2027-03-01.",
+        Field::SeedlingAge => "Days from sowing. One to two weeks is usual.",
+        Field::TargetHead => "Fresh, cut above the pot. 150 to 250 g is usual for lettuce.",
+        Field::GrowthFactor => {
+            "Multiplies the photosynthesis of the growth model. 1 is the model as published; it runs ahead of what growers without pumps report, so 0.75 is the start. Your own harvests will tell."
+        }
+        Field::LabelNitrogen => {
+            "Copy every line from the bag. What it does not list stays empty or 0."
+        }
+        Field::TargetConductivity => "1.2 to 1.8 mS/cm is usual for leafy greens in one charge.",
+        Field::TargetNitrogen => "100 to 200 mg/L is usual for leafy greens.",
+        Field::RawWaterConductivity => {
+            "Read it with the meter. Rain about 0.02, many taps 0.2 to 0.6 mS/cm."
+        }
+        Field::StockACalciumNitrate => "120 g/L is usual.",
+        Field::StockBBlend => "120 g/L of an 8-15-36 blend is usual.",
+        Field::StockBMagnesiumSulfate => "The heptahydrate, Epsom salt. 72 g/L is usual.",
+        Field::Latitude => "Degrees, north positive; south with a minus or an S.",
+        Field::TemperatureMin | Field::TemperatureMax => {
+            "Where the plants stand, mean of the season."
+        }
+        Field::Humidity => "Mean of day and night where the plants stand.",
+        Field::SolarRadiation => "From a weather service, mean of the season.",
+        Field::LightThrough => "Filled in from the shelter; change it if you measured it.",
+        Field::LampFlux => "From the lamp's sheet or a quantum meter.",
+        Field::CarbonDioxide => "About 420 ppm outdoors.",
+        Field::ClimateKind => "Fills in the figures below. Change any of them.",
+        Field::Blend => "Fills in a typical label below. Copy the figures from your own bag.",
+        Field::Pipe => "True outside diameters, not nominal sizes.",
+        Field::Shape => "Not sure? Choose 'measured' and pour water in with a jug.",
+        Field::Measured => {
+            "Pour in a known amount, read the depth, and go on. Three lines or more, each deeper than the one before."
+        }
+        _ => "",
+    }
+}

@@ -1,0 +1,354 @@
+//! What stands beside the figures.
+
+use crate::advice::{Dose, EventKind, Material, Outcome, PipeVerdict};
+use crate::plan::{Dimension, UnitSystem, figure, grams};
+use crate::season::MajorNutrient;
+
+/// A figure in the reader's units, as text.
+pub fn show(dimension: Dimension, saved: f64, units: UnitSystem) -> String {
+    figure(dimension, saved, units).to_string()
+}
+
+/// Heading.
+pub const RESULT: &str = "What comes of it";
+/// Headline.
+pub const FILL: &str = "Fill to";
+/// Headline.
+pub const DISSOLVE: &str = "Dissolve";
+/// Headline.
+pub const HARVEST: &str = "Harvest";
+/// Headline.
+pub const AT_HARVEST: &str = "Left at harvest";
+/// Headline where there is no harvest.
+pub const AT_END: &str = "Left at the end";
+/// Button.
+pub const PRINT: &str = "Print the card";
+/// Button of the bar at the foot of a phone.
+pub const GLANCE: &str = "Result";
+/// Heading of the drawing.
+pub const DRAWING: &str = "In section, to scale";
+/// Heading of the list of days.
+pub const SEASON: &str = "The season";
+/// Heading of the list of findings.
+pub const FINDINGS: &str = "Checks";
+/// Heading of the pipe table.
+pub const PIPES: &str = "Pipes compared";
+/// Heading of the nutrient table.
+pub const NUTRIENTS: &str = "Does one charge feed the crop?";
+/// Heading of the table of elements.
+pub const ELEMENTS: &str = "What is in the solution";
+/// Heading of the workings.
+pub const WORKINGS: &str = "How the figures are made";
+/// Label of the day slider.
+pub const DAY_SLIDER: &str = "Day after planting";
+
+/// Under the fill figure.
+pub fn below_rim(cm: f64, units: UnitSystem) -> String {
+    format!("{} below the rim", show(Dimension::Length, cm, units))
+}
+
+/// Under the fill figure.
+pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
+    let fill = &outcome.fill;
+    let volume = |litres| show(Dimension::Volume, litres, units);
+    let each = if fill.plants > 1 {
+        format!(
+            ", {} for each of {} plants",
+            volume(fill.per_plant_l),
+            fill.plants
+        )
+    } else {
+        String::new()
+    };
+    let all = if fill.containers > 1 {
+        format!(
+            " {} containers take {}.",
+            fill.containers,
+            volume(fill.total_volume_l)
+        )
+    } else {
+        String::new()
+    };
+    format!(
+        "{} deep, before the {} go in. {}{each}, weighing {}.{all}",
+        show(Dimension::Length, fill.depth_cm, units),
+        if outcome.boards.is_some() {
+            "boards"
+        } else {
+            "pots"
+        },
+        volume(fill.volume_l),
+        show(Dimension::Weight, fill.mass_kg, units),
+    )
+}
+
+/// A dose as it is measured out.
+pub fn dose(dose: &Dose, units: UnitSystem) -> String {
+    if let Some(mass) = dose.mass_g {
+        let text = grams(mass).to_string();
+        return if units == UnitSystem::UsCustomary {
+            format!("{text} ({})", show(Dimension::Mass, mass, units))
+        } else {
+            text
+        };
+    }
+    let litres = dose.volume_ml.unwrap_or_default() / 1000.0;
+    let text = show(Dimension::Volume, litres, UnitSystem::Metric);
+    if units == UnitSystem::UsCustomary {
+        format!("{text} ({})", show(Dimension::Volume, litres, units))
+    } else {
+        text
+    }
+}
+
+/// What is measured out.
+pub const fn material(material: Material) -> &'static str {
+    match material {
+        Material::Blend => "blend",
+        Material::StockA => "stock A",
+        Material::StockB => "stock B",
+        Material::CalciumNitrateDoubleSalt => "calcium nitrate, granular (15.5-0-0)",
+        Material::CalciumNitrateTetrahydrate => "calcium nitrate tetrahydrate",
+        Material::MagnesiumSulfate => "magnesium sulfate heptahydrate (Epsom salt)",
+    }
+}
+
+/// Doses in one line.
+fn line_of(doses: &[Dose], units: UnitSystem) -> String {
+    doses
+        .iter()
+        .map(|item| format!("{} {}", dose(item, units), material(item.material)))
+        .collect::<Vec<_>>()
+        .join(" + ")
+}
+
+/// The doses of one container in one line.
+pub fn doses_line(outcome: &Outcome, units: UnitSystem) -> String {
+    line_of(&outcome.fertilizer.doses, units)
+}
+
+/// The doses of all containers, where there are several.
+pub fn all_doses_line(outcome: &Outcome, units: UnitSystem) -> Option<String> {
+    (outcome.fill.containers > 1).then(|| {
+        format!(
+            "{} containers take {}.",
+            outcome.fill.containers,
+            line_of(&outcome.fertilizer.doses_for_all, units)
+        )
+    })
+}
+
+/// Under the doses.
+pub fn dose_more(outcome: &Outcome, units: UnitSystem) -> String {
+    let fertilizer = &outcome.fertilizer;
+    format!(
+        "About {} (estimate), {} nitrogen. For one container. {}",
+        show(Dimension::Conductivity, fertilizer.ec_ms_per_cm, units),
+        show(
+            Dimension::Concentration,
+            fertilizer.elements_mg_per_l.n,
+            units
+        ),
+        all_doses_line(outcome, units).unwrap_or_default()
+    )
+}
+
+/// The harvest headline.
+pub fn harvest_head(outcome: &Outcome) -> String {
+    match (outcome.season.harvest_day, &outcome.calendar.harvest) {
+        (Some(_), Some(written)) => date(written),
+        _ => "Not reached".to_owned(),
+    }
+}
+
+/// Under the harvest headline.
+pub fn harvest_more(outcome: &Outcome, units: UnitSystem) -> String {
+    let season = &outcome.season;
+    let head = show(Dimension::Mass, season.head_g, units);
+    match season.harvest_day {
+        Some(day) => format!("{day} days after planting, heads of about {head}."),
+        None => format!(
+            "Followed for {} days; heads reach about {head}.",
+            season.days_followed
+        ),
+    }
+}
+
+/// Under the figure of what is left.
+pub fn left_more(outcome: &Outcome, units: UnitSystem) -> String {
+    let season = &outcome.season;
+    format!(
+        "The crop draws {} a plant, {} of fresh heads. Moist air gap {}.",
+        show(Dimension::Volume, season.water_per_plant_l, units),
+        show(Dimension::WaterUse, season.water_per_kg_l, units),
+        show(Dimension::Length, season.gap_at_end_cm, units)
+    )
+}
+
+/// The one polite sentence for those who cannot see the figures change.
+pub fn result_sentence(outcome: &Outcome, units: UnitSystem) -> String {
+    format!(
+        "Fill {}, {}. Dissolve {}. Harvest: {}. Left: {}.",
+        show(Dimension::Volume, outcome.fill.volume_l, units),
+        below_rim(outcome.fill.below_rim_cm, units),
+        doses_line(outcome, units),
+        harvest_head(outcome),
+        show(Dimension::Volume, outcome.season.left_l, units)
+    )
+}
+
+/// What happens on a day.
+pub const fn event(kind: EventKind) -> &'static str {
+    match kind {
+        EventKind::Planted => "Seedlings go onto the solution",
+        EventKind::PotFootLeaves => "The level leaves the foot of the pots; water roots carry on",
+        EventKind::BoardsRest => "The boards come to rest on the pipes; the air gap opens",
+        EventKind::TargetReached => "Heads reach the mass to harvest at",
+        EventKind::UsedUp => "The solution is used up",
+    }
+}
+
+/// A day and its date.
+pub fn day_and_date(day: u32, written: &str) -> String {
+    format!("Day {day} · {}", date(written))
+}
+
+/// A date, from year-month-day, as people write it.
+pub fn date(written: &str) -> String {
+    const MONTHS: [&str; 12] = [
+        "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+    ];
+    let mut parts = written.split('-');
+    let (Some(year), Some(month), Some(day)) = (parts.next(), parts.next(), parts.next()) else {
+        return written.to_owned();
+    };
+    let name = month
+        .parse::<usize>()
+        .ok()
+        .and_then(|month| MONTHS.get(month.checked_sub(1)?));
+    match name {
+        Some(name) => format!("{}\u{a0}{name} {year}", day.trim_start_matches('0')),
+        None => written.to_owned(),
+    }
+}
+
+/// The sentence under the drawing.
+pub fn drawing_sentence(
+    day: u32,
+    level_cm: f64,
+    gap_cm: f64,
+    head_g: f64,
+    units: UnitSystem,
+) -> String {
+    format!(
+        "Day {day}: solution {} deep, moist air gap {}, heads of about {}.",
+        show(Dimension::Length, level_cm, units),
+        show(Dimension::Length, gap_cm, units),
+        show(Dimension::Mass, head_g, units)
+    )
+}
+
+/// In the drawing, at the fill mark.
+pub const MARK_FILL: &str = "fill mark";
+/// In the drawing, at the level at the end.
+pub const MARK_HARVEST: &str = "at the end";
+
+/// Heads of the pipe table.
+pub const PIPE_HEADS: [&str; 6] = ["Pipe", "Outside", "Fill", "Rests", "Air gap", "Verdict"];
+/// Beside the chosen pipe.
+pub const CHOSEN: &str = "yours";
+
+/// A day, or that there is none.
+pub fn rest_day(day: Option<u32>) -> String {
+    day.map_or_else(|| "never".to_owned(), |day| format!("day {day}"))
+}
+
+/// Whether a pipe does.
+pub const fn verdict(verdict: PipeVerdict) -> &'static str {
+    match verdict {
+        PipeVerdict::Sound => "sound",
+        PipeVerdict::BoardsSink => "boards sink",
+        PipeVerdict::TankTooLow => "tank too low for it",
+        PipeVerdict::RestsAtPlanting => "boards do not float at planting",
+        PipeVerdict::NeverRests => "boards never rest: no air gap",
+        PipeVerdict::RunsOut => "solution ends before harvest",
+        PipeVerdict::GapTooSmall => "air gap too small",
+        PipeVerdict::GapTooLarge => "air gap too large for the water roots",
+        PipeVerdict::TooLittleLeft => "too little solution left under the roots",
+    }
+}
+
+/// Under the pipe table.
+pub fn pipes_note(any_sound: bool) -> &'static str {
+    if any_sound {
+        "Each size is filled so that its boards float 1 cm (3/8 in) clear. The air gap comes from the water that the crop draws, so it hardly changes with the pipe; a thicker pipe leaves more solution. 3 to 9 cm (1 1/8 to 3 1/2 in) of moist air at harvest is usual."
+    } else {
+        "No size gives a sound air gap with this crop and climate. The gap comes from the water that the crop draws: fewer or more plants, a longer or shorter crop, or another tank changes it; the pipe alone does not."
+    }
+}
+
+/// Heads of the nutrient table.
+pub const NUTRIENT_HEADS: [&str; 4] = ["Nutrient", "In the charge", "Crop takes", ""];
+/// A nutrient lasts.
+pub const ENOUGH: &str = "enough";
+/// A nutrient does not.
+pub fn short_from(day: Option<u32>) -> String {
+    day.map_or_else(|| "short".to_owned(), |day| format!("short from day {day}"))
+}
+
+/// Name of a nutrient.
+pub const fn nutrient(nutrient: MajorNutrient) -> &'static str {
+    match nutrient {
+        MajorNutrient::Nitrogen => "nitrogen",
+        MajorNutrient::Phosphorus => "phosphorus",
+        MajorNutrient::Potassium => "potassium",
+        MajorNutrient::Calcium => "calcium",
+        MajorNutrient::Magnesium => "magnesium",
+    }
+}
+
+/// Heads of the season's table.
+pub const SEASON_HEADS: [&str; 5] = ["Day", "Level", "Air gap", "Head", "EC, estimate"];
+
+/// Heading of the season's table.
+pub const SEASON_TABLE: &str = "Week by week";
+/// Heads of the table of elements.
+pub const ELEMENT_HEADS: [&str; 2] = ["Element", "From the fertilizer"];
+
+/// What each figure rests on: heading, equation and source, how sure.
+pub const WORKING_LINES: [(&str, &str); 6] = [
+    (
+        "Fill",
+        "Geometry of the container from your measures, less what pots, boards and pipes displace. As sure as your tape.",
+    ),
+    (
+        "Growth",
+        "Two stores of dry mass (sugars and structure) by van Henten (1994) with its published parameters, hour by hour, times the growth factor in step 2. Validated for lettuce in greenhouses; days can be off by a week.",
+    ),
+    (
+        "Water",
+        "Energy balance of the canopy with a stomatal resistance from light by Graamans and others (2017); air by FAO Irrigation and Drainage Paper 56; evaporation from pots and edges by its reference equation. Expect 20 to 30 % either way.",
+    ),
+    (
+        "EC",
+        "A tenth of the charge of the cations in mmol per litre (Sonneveld and Voogt 2009), plus the raw water. An estimate, good to 10 to 30 %: trust the meter.",
+    ),
+    (
+        "Nutrients",
+        "Dry mass grown times the usual content of the leaves (USDA food composition tables, nitrate added). Good to about 30 %.",
+    ),
+    (
+        "Boards",
+        "Archimedes: foam, wet pots and heads against the water they push aside. Foam densities from ASTM C578, pipe diameters from ISO 161-1 and ASTM D1785, D2729 and D3034.",
+    ),
+];
+
+/// The bar at the foot of a phone.
+pub fn glance(outcome: &Outcome, units: UnitSystem) -> String {
+    format!(
+        "{} · {} · {}",
+        show(Dimension::Volume, outcome.fill.volume_l, units),
+        doses_line(outcome, units),
+        harvest_head(outcome)
+    )
+}
