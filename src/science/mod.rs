@@ -12,6 +12,7 @@ pub mod formula;
 pub mod geometry;
 pub mod growth;
 pub mod label;
+pub mod solution;
 pub mod sun;
 pub mod units;
 pub mod water;
