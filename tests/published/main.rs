@@ -5,4 +5,6 @@ mod air_and_sun;
 mod chemistry;
 mod geometry;
 mod growth_and_canopy;
+mod practice;
+mod speciation;
 mod table;

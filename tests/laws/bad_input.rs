@@ -1,0 +1,308 @@
+//! Every used field of every kind of plan, filled with what does not belong there: the answer names
+//! that very field, or one that it is at odds with.
+
+use std::collections::BTreeSet;
+
+use serde_json::Value;
+use slackwater::catalog::Keyed;
+use slackwater::catalog::climates::ClimateChoice;
+use slackwater::plan::{
+    Example, Field, MeasuredPair, Method, Pick, Plan, Problem, ProblemKind, Shape, used_fields,
+};
+use slackwater::solve;
+
+use crate::outcome::assert_presentable;
+use crate::plans::{shapes, sound_plan};
+use crate::seeded::Seeded;
+
+/// Never right in any field but those of [`may_be_empty`].
+const HOPELESS: &[&str] = &[r#""""#, r#""word""#, r#""NaN""#, "NaN", "1e309", "null"];
+/// Wrong in most fields.
+const DOUBTFUL: &[&str] = &["-1", "0", "1e300", "true", "[]", "{}", "-1e309", r#""-0""#];
+
+/// Fields whose emptiness means something.
+fn may_be_empty(field: Field) -> bool {
+    field == Field::FillDepth || field.path().starts_with("fertilizer.label.")
+}
+
+/// Which field is blamed when this one is within its limits but at odds with it.
+fn at_odds(field: Field) -> &'static [Field] {
+    match field {
+        // The pot is judged against what it hangs from, and the measure that is easier to change
+        // is named.
+        Field::CoverThickness => &[Field::PotImmersion],
+        // The cover is drawn between the coldest and the warmest hour: the colder one is named.
+        Field::TemperatureMax => &[Field::TemperatureMin],
+        // A line of the label is at odds with the printed total, or leaves nothing that conducts.
+        Field::LabelNitrate | Field::LabelAmmonium | Field::LabelUrea => &[Field::LabelNitrogen],
+        Field::LabelPotash | Field::LabelMagnesium | Field::LabelCalcium => &[Field::Blend],
+        _ => &[],
+    }
+}
+
+/// A name and what it changes.
+type Variant = (&'static str, fn(&mut Plan));
+
+/// One plan for each method and shape, and for each choice that brings other fields into use.
+pub fn plans() -> Vec<(String, Plan)> {
+    let mut plans: Vec<(String, Plan)> = Example::ALL
+        .iter()
+        .map(|example| (example.key().to_owned(), example.plan()))
+        .collect();
+    for &shape in shapes(Method::Bucket) {
+        let plan = sound_plan(80, Method::Bucket, shape);
+        plans.push((format!("bucket, {}", shape.key()), plan));
+    }
+    let variants: [Variant; 5] = [
+        ("lamps", |plan| {
+            plan.choose_climate(ClimateChoice::RoomUnderLamps);
+        }),
+        ("sunshine", |plan| {
+            plan.climate.daylight_by = Pick::from_key("sunshine");
+        }),
+        ("nitrogen", |plan| {
+            plan.fertilizer.strength_by = Pick::from_key("nitrogen");
+        }),
+        ("own pipe", |plan| {
+            plan.container.pipe = Pick::from_key("own");
+        }),
+        ("own fill", |plan| {
+            plan.container.fill_depth_cm = 13.0.into();
+        }),
+    ];
+    for (name, change) in variants {
+        let mut plan = Example::FloatingBoards.plan();
+        change(&mut plan);
+        assert!(solve(&plan).is_ok(), "{name}");
+        plans.push((name.to_owned(), plan));
+    }
+    plans
+}
+
+/// The document of a plan with raw JSON in place of one field's value.
+fn with_raw(plan: &Plan, fields: &[Field], raw: &str) -> String {
+    const MARK: &str = "@ here @";
+    let mut document = serde_json::to_value(plan).expect("plans serialise");
+    for field in fields {
+        let pointer = format!("/{}", field.path().replace('.', "/"))
+            .replace('[', "/")
+            .replace(']', "");
+        let slot = document.pointer_mut(&pointer).expect("a saved field");
+        *slot = Value::from(MARK);
+    }
+    document.to_string().replace(&format!("\"{MARK}\""), raw)
+}
+
+/// Answers a document, as the command does.
+fn answer(document: &str) -> Result<(), Vec<Problem>> {
+    let outcome = Plan::from_json(document).and_then(|plan| solve(&plan))?;
+    assert_presentable(&outcome);
+    Ok(())
+}
+
+fn named(problems: &[Problem]) -> BTreeSet<Field> {
+    problems
+        .iter()
+        .filter_map(|problem| problem.field)
+        .collect()
+}
+
+/// The used fields that hold one value.
+fn used(plan: &Plan) -> Vec<Field> {
+    used_fields(plan)
+        .into_iter()
+        .filter(|field| *field != Field::Measured)
+        .collect()
+}
+
+#[test]
+fn the_plans_reach_every_field() {
+    let reached: BTreeSet<Field> = plans().iter().flat_map(|(_, plan)| used(plan)).collect();
+    for field in Field::ALL {
+        assert!(reached.contains(field), "{field:?} is never used");
+    }
+}
+
+#[test]
+fn a_hopeless_value_always_names_its_field() {
+    for (name, plan) in plans() {
+        for field in used(&plan) {
+            for raw in HOPELESS {
+                let empty = matches!(*raw, r#""""# | "null");
+                let answer = answer(&with_raw(&plan, &[field], raw));
+                if empty && may_be_empty(field) {
+                    // Allowed; the label may then no longer add up.
+                    if let Err(problems) = answer {
+                        assert_blames(&name, field, raw, &problems);
+                    }
+                    continue;
+                }
+                let problems = answer.expect_err(&format!("{name}: {field:?} = {raw}"));
+                assert!(
+                    named(&problems).contains(&field),
+                    "{name}: {field:?} = {raw}: {problems:?}"
+                );
+                assert_blames(&name, field, raw, &problems);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_doubtful_value_is_accepted_or_named() {
+    let mut refused = 0;
+    for (name, plan) in plans() {
+        for field in used(&plan) {
+            for raw in DOUBTFUL {
+                if let Err(problems) = answer(&with_raw(&plan, &[field], raw)) {
+                    refused += 1;
+                    assert_blames(&name, field, raw, &problems);
+                }
+            }
+        }
+    }
+    assert!(refused > 1000, "only {refused}");
+}
+
+/// The problems name the field itself or one at odds with it, and no other.
+fn assert_blames(name: &str, field: Field, raw: &str, problems: &[Problem]) {
+    assert!(!problems.is_empty());
+    for problem in problems {
+        let blamed = problem
+            .field
+            .unwrap_or_else(|| panic!("{name}: {field:?} = {raw}: no field named in {problem:?}"));
+        assert!(
+            blamed == field || at_odds(field).contains(&blamed),
+            "{name}: {field:?} = {raw}: blamed on {problem:?}"
+        );
+    }
+}
+
+/// The choices on which the use of a field depends; where one of them is unknown the field is not
+/// asked for.
+fn asked_for_by(field: Field) -> &'static [Field] {
+    match field {
+        Field::PipeOutsideDiameter | Field::PipeWall => &[Field::Method, Field::Pipe],
+        Field::PotImmersion
+        | Field::CoverThickness
+        | Field::BoardLength
+        | Field::BoardWidth
+        | Field::BoardThickness
+        | Field::BoardCount
+        | Field::Foam
+        | Field::Pipe
+        | Field::PipeEnds
+        | Field::PipeCount => &[Field::Method],
+        Field::PlantsPerContainer | Field::Pattern => &[Field::Method, Field::Shape],
+        Field::CalciumNitrate
+        | Field::StockACalciumNitrate
+        | Field::StockBBlend
+        | Field::StockBMagnesiumSulfate => &[Field::Dosing],
+        Field::TargetConductivity | Field::TargetNitrogen => &[Field::StrengthBy],
+        Field::SolarRadiation | Field::Sunshine => &[Field::Shelter, Field::DaylightBy],
+        Field::Latitude
+        | Field::DaylightBy
+        | Field::LightThrough
+        | Field::LampFlux
+        | Field::LampHours => &[Field::Shelter],
+        _ if always_asked_for(field) => &[],
+        // The measures of the vessel.
+        _ => &[Field::Method, Field::Shape],
+    }
+}
+
+/// Fields that every plan asks for.
+fn always_asked_for(field: Field) -> bool {
+    let path = field.path();
+    !path.starts_with("container.")
+        || path.starts_with("container.pot_")
+        || matches!(
+            field,
+            Field::Count | Field::FillDepth | Field::Method | Field::Shape
+        )
+}
+
+#[test]
+fn all_bad_numbers_are_reported_at_once() {
+    for (name, plan) in plans() {
+        let numbers: Vec<Field> = used(&plan)
+            .into_iter()
+            .filter(|field| field.limits().is_some())
+            .collect();
+        let problems = answer(&with_raw(&plan, &numbers, "\"word\"")).expect_err(&name);
+        let expected: BTreeSet<Field> = numbers.into_iter().collect();
+        assert_eq!(named(&problems), expected, "{name}");
+    }
+}
+
+#[test]
+fn several_bad_fields_are_all_reported() {
+    let mut random = Seeded::new(81);
+    for (name, plan) in plans() {
+        let used = used(&plan);
+        for _ in 0..200 {
+            let bad: BTreeSet<Field> = (0..random.whole(2, 6))
+                .map(|_| random.pick(&used))
+                .collect();
+            let list: Vec<Field> = bad.iter().copied().collect();
+            let problems = answer(&with_raw(&plan, &list, "\"word\"")).expect_err(&name);
+            let named = named(&problems);
+            for field in &bad {
+                let asked_for = !asked_for_by(*field)
+                    .iter()
+                    .any(|choice| bad.contains(choice));
+                assert!(
+                    !asked_for || named.contains(field),
+                    "{name}: {bad:?}, but {field:?} is not among {named:?}"
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn one_problem_is_told_once() {
+    for (name, plan) in plans() {
+        for field in used(&plan) {
+            let problems = answer(&with_raw(&plan, &[field], "\"word\"")).expect_err(&name);
+            let of_field = problems.iter().filter(|it| it.field == Some(field)).count();
+            assert_eq!(of_field, 1, "{name}: {problems:?}");
+        }
+    }
+}
+
+#[test]
+fn too_few_readings_are_a_problem_of_the_readings() {
+    let mut plan = sound_plan(82, Method::Bucket, Shape::Measured);
+    plan.container.measured.truncate(2);
+    let problems = solve(&plan).expect_err("two readings");
+    assert_eq!(named(&problems), BTreeSet::from([Field::Measured]));
+    assert!(used_fields(&plan).contains(&Field::Measured));
+    // A line left empty counts as no reading; half a line is a slip.
+    plan.container.measured.push(MeasuredPair::default());
+    assert!(named(&solve(&plan).expect_err("still two")).contains(&Field::Measured));
+    plan.container.measured[2].volume_l = 9000.0.into();
+    let problems = solve(&plan).expect_err("half a reading");
+    assert_eq!(named(&problems), BTreeSet::from([Field::MeasuredDepth(2)]));
+}
+
+#[test]
+fn a_choice_that_is_none_says_what_stands_there_and_what_may() {
+    for (name, plan) in plans() {
+        for field in used(&plan) {
+            if field.limits().is_some() {
+                continue;
+            }
+            for (raw, stands) in [("-1", "-1"), ("true", "true"), ("\"word\"", "word")] {
+                let problems = answer(&with_raw(&plan, &[field], raw)).expect_err(&name);
+                let told = problems.iter().any(|problem| match &problem.kind {
+                    ProblemKind::NotAChoice { got, allowed } => {
+                        problem.field == Some(field) && got == stands && allowed.len() > 1
+                    }
+                    _ => false,
+                });
+                assert!(told, "{name}: {field:?} = {raw}: {problems:?}");
+            }
+        }
+    }
+}

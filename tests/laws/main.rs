@@ -1,0 +1,14 @@
+//! Properties that must hold for any plan. Plans are drawn from a seeded generator, so that a run
+//! can be repeated exactly; a failure names the seed and prints the plan.
+
+mod bad_input;
+mod boards;
+mod garbage;
+mod outcome;
+mod plans;
+mod saved;
+mod scaling;
+mod season;
+mod seeded;
+mod units;
+mod water;

@@ -1,0 +1,144 @@
+//! A plan survives its saved form exactly, whatever was typed into it.
+
+use slackwater::catalog::Keyed;
+use slackwater::plan::{Entry, Example, Field, MeasuredPair, Pick, Plan, check, used_fields};
+
+use crate::plans::{for_sound_plans, wild_plan};
+use crate::seeded::Seeded;
+
+fn round_trip(plan: &Plan) {
+    let json = plan.to_json();
+    let back = Plan::from_json(&json).unwrap_or_else(|problems| panic!("{problems:?}\n{json}"));
+    assert_eq!(&back, plan, "{json}");
+    assert_eq!(back.to_json(), json);
+    // Saved again without white space, as in a link.
+    let compact = serde_json::to_string(plan).expect("plans serialise");
+    assert_eq!(Plan::from_json(&compact).as_ref(), Ok(plan));
+}
+
+#[test]
+fn examples_and_sound_plans_survive() {
+    round_trip(&Plan::default());
+    for example in Example::ALL {
+        round_trip(&example.plan());
+    }
+    for_sound_plans(70, |plan, _| round_trip(plan));
+}
+
+#[test]
+fn plans_within_the_limits_survive() {
+    for seed in 0..500 {
+        round_trip(&wild_plan(seed));
+    }
+}
+
+/// Texts that have tripped readers of JSON, of numbers or of Unicode.
+const PIECES: &[&str] = &[
+    "NaN",
+    "Infinity",
+    "-Infinity",
+    "\"",
+    "\\",
+    "\\\"",
+    "\\u0000",
+    "\u{0}",
+    "\n",
+    "\t",
+    "{",
+    "}",
+    "[",
+    "]",
+    ":",
+    ",",
+    "null",
+    "true",
+    "1e309",
+    "1",
+    "-0",
+    "é",
+    "−",
+    "½",
+    "🥬",
+    "\u{202e}",
+    "\u{feff}",
+    "\u{2028}",
+    "$serde_json::private::Number",
+    "</script>",
+    " ",
+    "%",
+    "#",
+    "&",
+];
+
+fn text(random: &mut Seeded) -> String {
+    if random.chance(0.5) {
+        (0..random.whole(0, 8))
+            .map(|_| random.pick(PIECES))
+            .collect()
+    } else {
+        (0..random.whole(0, 20))
+            .filter_map(|_| char::from_u32(random.whole(0, 0x1_FFFF)))
+            .collect()
+    }
+}
+
+fn number(random: &mut Seeded) -> f64 {
+    // Any bits that make a finite number, denormal ones and −0 included.
+    loop {
+        let value = f64::from_bits(random.bits());
+        if value.is_finite() {
+            return if random.chance(0.5) {
+                value
+            } else {
+                random.pick(&[
+                    0.0,
+                    -0.0,
+                    0.1,
+                    1e300,
+                    5e-324,
+                    f64::MAX,
+                    f64::MIN,
+                    1e22,
+                    123.0,
+                ])
+            };
+        }
+    }
+}
+
+fn entry(random: &mut Seeded) -> Entry {
+    if random.chance(0.5) {
+        Entry::Number(number(random))
+    } else {
+        Entry::Text(text(random))
+    }
+}
+
+#[test]
+fn any_text_and_any_number_survive_in_any_field() {
+    let mut random = Seeded::new(71);
+    for _ in 0..2000 {
+        let mut plan = random.pick(Example::ALL).plan();
+        plan.name = text(&mut random);
+        plan.container.measured = (0..random.whole(0, 4))
+            .map(|_| MeasuredPair {
+                volume_l: entry(&mut random),
+                depth_cm: entry(&mut random),
+            })
+            .collect();
+        for &field in Field::ALL {
+            if let Some(slot) = field.entry_mut(&mut plan) {
+                *slot = entry(&mut random);
+            }
+        }
+        plan.container.method = Pick::from_key(&text(&mut random));
+        plan.fertilizer.blend = Pick::from_key(&text(&mut random));
+        plan.climate.shelter = Pick::from_key(&text(&mut random));
+        round_trip(&plan);
+        // And whatever it holds, judging it answers.
+        let fields = used_fields(&plan);
+        for problem in check(&plan).expect_err("nonsense") {
+            assert!(problem.field.is_some_and(|field| fields.contains(&field)));
+        }
+    }
+}

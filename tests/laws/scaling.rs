@@ -1,0 +1,256 @@
+//! What must double, halve or stay when one figure of a plan does.
+
+use serde_json::Value;
+use slackwater::advice::Dose;
+use slackwater::catalog::Keyed;
+use slackwater::plan::{Entry, Field, Method, Pick, Shape, StrengthBy};
+use slackwater::{Outcome, solve};
+
+use crate::plans::{for_sound_plans, get, set, show_when_it_fails, sound_plan};
+
+/// A few roundings of sums over hours and plants.
+const ROUNDING: f64 = 1e-9;
+/// Levels are found to a nanometre, cm; a level decides on volumes by the surface.
+const LEVEL_CM: f64 = 1e-6;
+
+fn near(a: f64, b: f64) -> bool {
+    (a - b).abs() <= ROUNDING * a.abs().max(b.abs()) + f64::MIN_POSITIVE
+}
+
+#[test]
+fn the_number_of_containers_scales_totals_only() {
+    for_sound_plans(20, |plan, outcome| {
+        let mut several = plan.clone();
+        set(&mut several, Field::Count, 7.0);
+        let several = solve(&several).expect("as sound as one");
+        let one = outcome.fill.volume_l;
+        assert!(near(several.fill.total_volume_l, 7.0 * one));
+        assert!(near(
+            outcome.fill.total_volume_l,
+            one * get(plan, Field::Count)
+        ));
+        let doses = &several.fertilizer;
+        assert_eq!(doses.doses.len(), doses.doses_for_all.len());
+        for (each, all) in doses.doses.iter().zip(&doses.doses_for_all) {
+            assert_eq!(each.material, all.material);
+            assert!(near(
+                7.0 * each.mass_g.or(each.volume_ml).unwrap_or_default(),
+                all.mass_g.or(all.volume_ml).unwrap_or_default()
+            ));
+        }
+        assert_eq!(of_one_container(outcome), of_one_container(&several));
+    });
+}
+
+/// An outcome without what counts the containers.
+fn of_one_container(outcome: &Outcome) -> Value {
+    let mut json = serde_json::to_value(outcome).expect("outcomes serialise");
+    for (part, count_or_total) in [
+        ("fill", "containers"),
+        ("fill", "total_volume_l"),
+        ("fertilizer", "doses_for_all"),
+    ] {
+        let members = json[part].as_object_mut().expect("an object");
+        members.remove(count_or_total).expect(count_or_total);
+    }
+    // A caution that the number of containers itself is unusual.
+    json["findings"]
+        .as_array_mut()
+        .expect("a list")
+        .retain(|finding| finding["field"] != "container.count");
+    json
+}
+
+#[test]
+fn two_half_tanks_are_one_tank() {
+    let mut compared = 0;
+    for method in [Method::CoveredTank, Method::FloatingBoards] {
+        for seed in 0..40 {
+            let mut half = sound_plan(seed, method, Shape::Rectangular);
+            if method == Method::FloatingBoards {
+                // Boards of half a tank must also fit into it.
+                let boards = (get(&half, Field::BoardCount) / 2.0).ceil();
+                set(&mut half, Field::BoardCount, boards);
+            }
+            let mut whole = half.clone();
+            for field in [Field::Length, Field::BoardCount] {
+                set(&mut whole, field, 2.0 * get(&half, field));
+            }
+            set(&mut whole, Field::Count, 1.0);
+            set(&mut half, Field::Count, 2.0);
+            let (Ok(one), Ok(two)) = (solve(&whole), solve(&half)) else {
+                continue;
+            };
+            // A row that fits only into the whole tank is no half.
+            if one.fill.plants != 2 * two.fill.plants {
+                continue;
+            }
+            compared += 1;
+            show_when_it_fails(&half, || assert_halves(&one, &two));
+        }
+    }
+    assert!(compared >= 30, "only {compared} comparisons");
+}
+
+fn assert_halves(one: &Outcome, two: &Outcome) {
+    let near = |a: f64, b: f64| assert!(near(a, b), "{a} {b}");
+    let level = |a: f64, b: f64| assert!((a - b).abs() <= LEVEL_CM, "{a} {b}");
+    near(one.fill.volume_l, 2.0 * two.fill.volume_l);
+    near(one.fill.mass_kg, 2.0 * two.fill.mass_kg);
+    near(one.fill.total_volume_l, two.fill.total_volume_l);
+    near(one.fill.per_plant_l, two.fill.per_plant_l);
+    near(one.fill.load_kg_per_m2, two.fill.load_kg_per_m2);
+    level(one.fill.depth_cm, two.fill.depth_cm);
+    level(one.fill.planted_level_cm, two.fill.planted_level_cm);
+    for (a, b) in one.fertilizer.doses.iter().zip(&two.fertilizer.doses) {
+        near(
+            a.mass_g.unwrap_or_default(),
+            2.0 * b.mass_g.unwrap_or_default(),
+        );
+        near(
+            a.volume_ml.unwrap_or_default(),
+            2.0 * b.volume_ml.unwrap_or_default(),
+        );
+    }
+    assert_eq!(
+        one.fertilizer.elements_mg_per_l,
+        two.fertilizer.elements_mg_per_l
+    );
+    let (a, b) = (&one.season, &two.season);
+    assert_eq!(a.harvest_day, b.harvest_day);
+    assert_eq!(a.days_followed, b.days_followed);
+    assert_eq!(a.events, b.events);
+    near(a.head_g, b.head_g);
+    near(a.water_l, 2.0 * b.water_l);
+    near(a.evaporated_l, 2.0 * b.evaporated_l);
+    for (a, b) in a.days.iter().zip(&b.days) {
+        level(a.level_cm, b.level_cm);
+        level(a.gap_cm, b.gap_cm);
+    }
+    for (a, b) in a.nutrients.iter().zip(&b.nutrients) {
+        near(a.supply_g, 2.0 * b.supply_g);
+        near(a.need_g, 2.0 * b.need_g);
+        assert_eq!(a.runs_short_day, b.runs_short_day);
+    }
+    assert_eq!(one.boards.is_some(), two.boards.is_some());
+    if let (Some(a), Some(b)) = (&one.boards, &two.boards) {
+        assert_eq!(a.rest_day, b.rest_day);
+        level(
+            a.draught_mm.unwrap_or_default(),
+            b.draught_mm.unwrap_or_default(),
+        );
+        near(a.board_mass_kg, b.board_mass_kg);
+        level(a.gap_at_harvest_cm, b.gap_at_harvest_cm);
+    }
+}
+
+#[test]
+fn twice_the_nitrogen_is_twice_the_dose() {
+    for_sound_plans(21, |plan, _| {
+        let mut single = plan.clone();
+        single.fertilizer.strength_by = Pick::Known(StrengthBy::Nitrogen);
+        set(&mut single, Field::TargetNitrogen, 70.0);
+        let mut double = single.clone();
+        set(&mut double, Field::TargetNitrogen, 140.0);
+        // A blend without nitrogen has no dose.
+        let (Ok(single), Ok(double)) = (solve(&single), solve(&double)) else {
+            return;
+        };
+        let (single, double) = (&single.fertilizer, &double.fertilizer);
+        assert!(near(single.elements_mg_per_l.n, 70.0));
+        assert!(near(double.elements_mg_per_l.n, 140.0));
+        assert!(!single.doses.is_empty());
+        for (a, b) in single.doses.iter().zip(&double.doses) {
+            assert!(a.mass_g.is_some() != a.volume_ml.is_some());
+            assert!(near(
+                2.0 * a.mass_g.or(a.volume_ml).unwrap_or_default(),
+                b.mass_g.or(b.volume_ml).unwrap_or_default()
+            ));
+        }
+        assert!(double.ec_ms_per_cm >= single.ec_ms_per_cm);
+    });
+}
+
+#[test]
+fn more_salt_never_lowers_the_conductivity() {
+    let mut compared = 0;
+    for &method in Method::ALL {
+        for seed in 0..25 {
+            let mut plan = sound_plan(seed, method, Shape::Rectangular);
+            for by in StrengthBy::ALL {
+                plan.fertilizer.strength_by = Pick::Known(*by);
+                let (field, steps) = match by {
+                    StrengthBy::Conductivity => {
+                        (Field::TargetConductivity, [0.8, 1.5, 3.0, 5.0, 8.0])
+                    }
+                    StrengthBy::Nitrogen => {
+                        (Field::TargetNitrogen, [50.0, 150.0, 400.0, 700.0, 1000.0])
+                    }
+                };
+                let mut last = (0.0, 0.0);
+                for step in steps {
+                    *field.entry_mut(&mut plan).expect("an entry") = Entry::Number(step);
+                    let Ok(outcome) = solve(&plan) else { continue };
+                    let doses = &outcome.fertilizer;
+                    let dose = doses.doses[0].mass_g.or(doses.doses[0].volume_ml);
+                    let now = (dose.unwrap_or_default(), doses.ec_ms_per_cm);
+                    show_when_it_fails(&plan, || {
+                        assert!(now.0 >= last.0 && now.1 >= last.1, "{now:?} after {last:?}");
+                        if *by == StrengthBy::Conductivity {
+                            assert!(near(now.1, step), "asked {step}, got {}", now.1);
+                        }
+                        let first = outcome.season.days[0].ec_ms_per_cm;
+                        assert!(near(first, doses.ec_ms_per_cm), "{first} {doses:?}");
+                    });
+                    last = now;
+                    compared += 1;
+                }
+            }
+        }
+    }
+    assert!(compared > 500, "only {compared} comparisons");
+}
+
+#[test]
+fn dissolved_mass_is_the_dose() {
+    for_sound_plans(22, |plan, outcome| {
+        // What the scale weighs of nitrogen, phosphorus and so on is what the season starts with.
+        let elements = &outcome.fertilizer.elements_mg_per_l;
+        let litres = outcome.fill.volume_l;
+        let solution = [elements.n, elements.p, elements.k, elements.ca, elements.mg];
+        assert_eq!(outcome.season.nutrients.len(), solution.len());
+        for (balance, mg_per_l) in outcome.season.nutrients.iter().zip(solution) {
+            assert!(near(balance.supply_g, mg_per_l * litres / 1000.0));
+        }
+        // What the label declares of the blend that was weighed.
+        if let [
+            Dose {
+                mass_g: Some(grams),
+                ..
+            },
+        ] = outcome.fertilizer.doses[..]
+        {
+            let declared = |field: Field| match field.entry(plan) {
+                Some(Entry::Number(percent)) => grams * percent / 100.0,
+                _ => 0.0,
+            };
+            assert!(near(
+                declared(Field::LabelMagnesium),
+                elements.mg * litres / 1000.0
+            ));
+            assert!(near(
+                declared(Field::LabelCalcium),
+                elements.ca * litres / 1000.0
+            ));
+            assert!(near(
+                declared(Field::LabelUrea),
+                outcome.fertilizer.nitrogen_forms_mg_per_l.urea * litres / 1000.0
+            ));
+        }
+        let forms = &outcome.fertilizer.nitrogen_forms_mg_per_l;
+        assert!(near(
+            forms.nitrate + forms.ammonium + forms.urea,
+            elements.n
+        ));
+    });
+}

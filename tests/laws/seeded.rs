@@ -1,0 +1,51 @@
+//! A small seeded generator (splitmix64): the same seed gives the same plans on every device.
+
+/// The generator.
+pub struct Seeded(u64);
+
+impl Seeded {
+    /// Begins at a seed.
+    pub fn new(seed: u64) -> Self {
+        Self(seed)
+    }
+
+    /// The next 64 bits.
+    pub fn bits(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+        z ^ (z >> 31)
+    }
+
+    /// From 0 up to but without 1.
+    pub fn share(&mut self) -> f64 {
+        // 53 bits, as many as a double holds exactly.
+        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
+    }
+
+    /// A number between two bounds.
+    pub fn between(&mut self, low: f64, high: f64) -> f64 {
+        (low + (high - low) * self.share()).clamp(low, high)
+    }
+
+    /// A whole number between two bounds, both included.
+    pub fn whole(&mut self, low: u32, high: u32) -> u32 {
+        low + u32::try_from(self.bits() % u64::from(high - low + 1)).unwrap_or_default()
+    }
+
+    /// True with this likelihood.
+    pub fn chance(&mut self, share: f64) -> bool {
+        self.share() < share
+    }
+
+    /// A place in a list of this length.
+    pub fn index(&mut self, length: usize) -> usize {
+        usize::try_from(self.bits() % length.max(1) as u64).unwrap_or_default()
+    }
+
+    /// A member of a list that is not empty.
+    pub fn pick<T: Copy>(&mut self, list: &[T]) -> T {
+        list[self.index(list.len())]
+    }
+}
