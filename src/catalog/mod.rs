@@ -1,5 +1,6 @@
 //! Things in the world with their figures and the source of each figure. No logic.
 
+pub mod acids;
 pub mod blends;
 pub mod climates;
 pub mod crops;
@@ -7,8 +8,11 @@ pub mod foams;
 pub(crate) mod keyed;
 pub mod pipes;
 pub mod pots;
+pub mod recipes;
+pub mod salt_tolerance;
 pub mod salts;
 pub mod shelters;
+pub mod solubility;
 pub mod tissue;
 pub mod vessels;
 

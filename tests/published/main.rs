@@ -3,6 +3,7 @@
 
 mod air_and_sun;
 mod chemistry;
+mod fertility;
 mod geometry;
 mod growth_and_canopy;
 mod practice;
