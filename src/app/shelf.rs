@@ -12,6 +12,12 @@ use crate::plan::UnitSystem;
 #[component]
 pub fn Header() -> impl IntoView {
     let app = app();
+    let menu = NodeRef::<leptos::html::Details>::new();
+    let close = Callback::new(move |()| {
+        if let Some(menu) = menu.get_untracked() {
+            menu.set_open(false);
+        }
+    });
     view! {
         <header class="head">
             <div class="brand">
@@ -40,10 +46,19 @@ pub fn Header() -> impl IntoView {
                     </select>
                 </label>
                 <Show when=move || app.plan_is_open()>
-                    <details class="menu">
-                        <summary>{words::PLANS}</summary>
+                    <details
+                        class="menu"
+                        node_ref=menu
+                        on:keydown=move |event| {
+                            if event.key() == "Escape" {
+                                close.run(());
+                                browser::focus("plans");
+                            }
+                        }
+                    >
+                        <summary id="plans">{words::PLANS}</summary>
                         <div class="sheet">
-                            <PlanList/>
+                            <PlanList chosen=close/>
                             <div class="row">
                                 <button type="button" class="quiet" on:click=move |_| app.open_plan(None)>
                                     {words::NEW_PLAN}
@@ -57,6 +72,7 @@ pub fn Header() -> impl IntoView {
                                             .with_untracked(|plan| {
                                                 plan.as_ref().map(|plan| words::copy_of(&plan.name))
                                             });
+                                        close.run(());
                                         app.duplicate(name.unwrap_or_default());
                                     }
                                 >
@@ -93,8 +109,17 @@ pub fn Header() -> impl IntoView {
 
 /// The kept plans: open or delete one.
 #[component]
-pub fn PlanList() -> impl IntoView {
+pub fn PlanList(
+    /// Run when a plan is chosen: nothing may cover what is shown then.
+    #[prop(optional)]
+    chosen: Option<Callback<()>>,
+) -> impl IntoView {
     let app = app();
+    let done = move || {
+        if let Some(chosen) = chosen {
+            chosen.run(());
+        }
+    };
     view! {
         <ul class="plans">
             <For each=move || app.shelf() key=|(id, name)| (*id, name.clone()) let((id, name))>
@@ -103,7 +128,10 @@ pub fn PlanList() -> impl IntoView {
                         type="button"
                         class="plan"
                         aria-current=move || (app.open_id() == Some(id)).then_some("true")
-                        on:click=move |_| app.open_plan(Some(id))
+                        on:click=move |_| {
+                            done();
+                            app.open_plan(Some(id));
+                        }
                     >
                         {words::or_unnamed(&name)}
                     </button>
@@ -111,7 +139,10 @@ pub fn PlanList() -> impl IntoView {
                         type="button"
                         class="quiet delete"
                         aria-label=words::delete_this(&name)
-                        on:click=move |_| app.delete(id)
+                        on:click=move |_| {
+                            done();
+                            app.delete(id);
+                        }
                     >
                         {words::DELETE}
                     </button>
@@ -130,7 +161,7 @@ pub fn Notices() -> impl IntoView {
             {move || app.deleted.get().map(|deleted| view! {
                 <p class="notice">
                     <span>{words::deleted(deleted.name())}</span>
-                    <button type="button" class="quiet" on:click=move |_| app.undelete()>
+                    <button type="button" class="quiet" id="undo" on:click=move |_| app.undelete()>
                         {words::UNDO}
                     </button>
                     <button type="button" class="quiet" on:click=move |_| app.deleted.set(None)>
@@ -151,8 +182,8 @@ pub fn Notices() -> impl IntoView {
                         type="button"
                         class="quiet"
                         on:click=move |_| {
-                            browser::forget_set_aside();
-                            app.set_aside.set(None);
+                            browser::forget_set_aside(&text);
+                            app.set_aside.set(browser::next_set_aside());
                         }
                     >
                         {words::DISMISS}

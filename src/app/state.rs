@@ -87,6 +87,7 @@ impl App {
         let Found {
             store,
             usable,
+            keeps,
             set_aside,
         } = Found::look();
         let store = RwSignal::new(store);
@@ -145,7 +146,7 @@ impl App {
             step: RwSignal::new(Step::Container),
             day: RwSignal::new(None),
             deleted: RwSignal::new(None),
-            keeps: RwSignal::new(usable),
+            keeps: RwSignal::new(keeps),
             set_aside: RwSignal::new(set_aside),
         };
         Effect::watch(
@@ -244,11 +245,14 @@ impl App {
         self.store.with(|store| store.open)
     }
 
-    /// Opens a kept plan, or none (the welcome page).
+    /// Opens a kept plan, or none (the welcome page). The button that did it may be gone then, so
+    /// the focus moves to the heading of what is shown.
     pub fn open_plan(self, id: Option<u32>) {
         self.day.set(None);
         self.step.set(Step::Container);
         self.store.update(|store| store.open = id);
+        let heading = if id.is_some() { "step-1" } else { "welcome" };
+        browser::soon(move || browser::focus(heading));
     }
 
     /// Keeps a new plan and opens it.
@@ -300,6 +304,8 @@ impl App {
                 }
             });
             self.deleted.set(Some(Deleted { place, kept }));
+            // The button that did it is gone.
+            browser::soon(|| browser::focus("undo"));
         }
     }
 

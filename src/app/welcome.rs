@@ -13,7 +13,7 @@ pub fn Welcome() -> impl IntoView {
     let app = app();
     view! {
         <section class="welcome">
-            <h2>{words::WELCOME}</h2>
+            <h2 tabindex="-1" id="welcome">{words::WELCOME}</h2>
             <p class="lead">{words::WELCOME_MORE}</p>
             <ul class="examples">
                 {Example::ALL

@@ -498,15 +498,20 @@ fn plain_digits(digits: &str) -> Result<String, NotRead> {
     Ok(format!("{before}.{after}"))
 }
 
-/// A number rounded to `digits` significant digits, written without trailing zeros or exponent.
+/// A number rounded to `digits` significant digits, written without trailing zeros; with an
+/// exponent only where hundreds of zeros would be written else.
 pub fn significant(value: f64, digits: usize) -> String {
     if value == 0.0 || !value.is_finite() {
         return "0".to_owned();
     }
     let scientific = format!("{:.*e}", digits.saturating_sub(1), value);
     let rounded: f64 = scientific.parse().unwrap_or(value);
-    // Display writes the shortest text that reads back to the same number.
-    format!("{rounded}")
+    // Both write the shortest text that reads back to the same number.
+    if (1e-9..1e15).contains(&rounded.abs()) {
+        format!("{rounded}")
+    } else {
+        format!("{rounded:e}")
+    }
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 mod storage;
 
-pub use storage::{Found, Kept, Store, forget_set_aside, keep};
+pub use storage::{Found, Kept, Store, forget_set_aside, keep, next_set_aside};
 
 use wasm_bindgen::JsCast;
 

@@ -5,7 +5,7 @@ use gloo_storage::{LocalStorage, Storage};
 use serde::{Deserialize, Serialize};
 
 use crate::catalog::Keyed;
-use crate::plan::{Plan, UnitSystem};
+use crate::plan::{Plan, UnitSystem, VERSION as PLAN_VERSION};
 
 /// Where the plans stand.
 const KEY: &str = "slackwater.plans";
@@ -42,78 +42,106 @@ impl Store {
     pub fn unit_system(&self) -> Option<UnitSystem> {
         UnitSystem::from_key(&self.units)
     }
+
+    /// Whether this program knows the versions of the list and of each plan in it. A later one may
+    /// hold what would be lost when it is written again.
+    fn is_ours(&self) -> bool {
+        self.version <= VERSION
+            && self
+                .plans
+                .iter()
+                .all(|kept| kept.plan.version <= PLAN_VERSION)
+    }
 }
 
 /// What was found at the start.
 pub struct Found {
     /// The kept plans.
     pub store: Store,
-    /// Whether anything can be kept at all.
+    /// Whether plans may be written: never over a text that could not be set aside.
     pub usable: bool,
+    /// Whether there is room: a trial value could be written.
+    pub keeps: bool,
     /// A stored text that could not be read and was set aside.
     pub set_aside: Option<String>,
 }
 
-/// Whether a trial value can be written and taken away again. Asked before the storage library is
-/// touched, which fails hard where the browser blocks storage.
-fn usable() -> bool {
+/// Whether the browser lets the page at its storage. Asked before the storage library is touched,
+/// which fails hard where the browser blocks storage.
+fn reachable() -> bool {
+    let storage = leptos::prelude::window().local_storage().ok().flatten();
+    storage.is_some_and(|storage| storage.get_item(KEY).is_ok())
+}
+
+/// Whether a trial value can be written and taken away again. Full storage can still be read.
+fn keeps() -> bool {
     const TRIAL: &str = "slackwater.trial";
-    let window = leptos::prelude::window();
-    let Ok(Some(storage)) = window.local_storage() else {
-        return false;
-    };
+    let storage = LocalStorage::raw();
     storage.set_item(TRIAL, "1").is_ok() && storage.remove_item(TRIAL).is_ok()
+}
+
+fn read(key: &str) -> Option<String> {
+    LocalStorage::raw().get_item(key).ok().flatten()
 }
 
 impl Found {
     /// Looks for kept plans.
     pub fn look() -> Self {
-        let nothing = |usable, set_aside| Self {
-            store: Store::default(),
-            usable,
-            set_aside,
-        };
-        if !usable() {
-            return nothing(false, None);
+        if !reachable() {
+            return Self {
+                store: Store::default(),
+                usable: false,
+                keeps: false,
+                set_aside: None,
+            };
         }
-        let raw = LocalStorage::raw().get_item(KEY).ok().flatten();
-        let Some(raw) = raw else {
-            return nothing(true, earlier_aside());
+        let raw = read(KEY);
+        let store = match &raw {
+            None => Some(Store::default()),
+            Some(raw) => serde_json::from_str(raw).ok().filter(Store::is_ours),
         };
-        match serde_json::from_str::<Store>(&raw) {
-            Ok(store) if store.version <= VERSION => Self {
-                store,
-                usable: true,
-                set_aside: earlier_aside(),
+        // Damaged, or written by a later version: set aside before anything is written.
+        let safe = match (&store, &raw) {
+            (None, Some(raw)) => set_aside(raw),
+            _ => true,
+        };
+        Self {
+            set_aside: match (&store, raw) {
+                (None, raw @ Some(_)) => raw,
+                _ => next_set_aside(),
             },
-            // Damaged, or written by a later version: set aside before anything is written.
-            _ => {
-                let kept = LocalStorage::raw()
-                    .set_item(&free_aside_key(), &raw)
-                    .is_ok();
-                nothing(kept, Some(raw))
-            }
+            store: store.unwrap_or_default(),
+            usable: safe,
+            keeps: safe && keeps(),
         }
     }
 }
 
-fn earlier_aside() -> Option<String> {
-    LocalStorage::raw().get_item(ASIDE).ok().flatten()
+/// Where texts are set aside; more than one only where damage comes back before the first is saved.
+fn aside_keys() -> impl Iterator<Item = String> {
+    std::iter::once(ASIDE.to_owned()).chain((2..100).map(|number| format!("{ASIDE}.{number}")))
 }
 
-/// The first set-aside key that holds nothing yet; damage that comes back a hundred times is not
-/// worth another copy.
-fn free_aside_key() -> String {
-    let taken = |key: &str| LocalStorage::raw().get_item(key).ok().flatten().is_some();
-    std::iter::once(ASIDE.to_owned())
-        .chain((2..100).map(|number| format!("{ASIDE}.{number}")))
-        .find(|key| !taken(key))
-        .unwrap_or_else(|| ASIDE.to_owned())
+/// Puts a text under a key that holds nothing yet, or finds it there; false when it cannot be kept.
+fn set_aside(raw: &str) -> bool {
+    if aside_keys().any(|key| read(&key).as_deref() == Some(raw)) {
+        return true;
+    }
+    aside_keys()
+        .find(|key| read(key).is_none())
+        .is_some_and(|key| LocalStorage::raw().set_item(&key, raw).is_ok())
 }
 
-/// Forgets what was set aside, once its owner has saved or dismissed it.
-pub fn forget_set_aside() {
-    let _ = LocalStorage::raw().remove_item(ASIDE);
+/// A text that was set aside, now or earlier.
+pub fn next_set_aside() -> Option<String> {
+    aside_keys().find_map(|key| read(&key))
+}
+
+/// Forgets a text that was set aside, once its owner has saved or dismissed it.
+pub fn forget_set_aside(raw: &str) {
+    for key in aside_keys().filter(|key| read(key).as_deref() == Some(raw)) {
+        let _ = LocalStorage::raw().remove_item(&key);
+    }
 }
 
 /// Writes all plans; false when the browser refused.

@@ -73,6 +73,14 @@ pub fn DateField(field: Field) -> impl IntoView {
         Entry::Number(value) => value.to_string(),
     };
     let write = move |text: String| app.set_entry(field, Entry::Text(text));
+    // The browser complains of anything but a whole date.
+    let picked = move || {
+        if app.problem_of(field).is_some() {
+            String::new()
+        } else {
+            text().trim().to_owned()
+        }
+    };
     view! {
         <FieldFrame field>
             <span class="box">
@@ -91,7 +99,7 @@ pub fn DateField(field: Field) -> impl IntoView {
                     class="picker"
                     type="date"
                     aria-label=words::PICK_DATE
-                    prop:value=text
+                    prop:value=picked
                     on:change:target=move |event| {
                         let picked = event.target().value();
                         // An emptied picker says nothing; the typed text stays.
