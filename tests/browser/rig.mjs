@@ -21,8 +21,8 @@ import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { serve } from "./serve.mjs";
 
-/** The built site. `.tools/build.sh` writes it. */
-export const DIST = fileURLToPath(new URL("../../dist/", import.meta.url));
+/** The built site. `.tools/build.sh` writes it; `DIST` names another folder. */
+export const DIST = process.env.DIST ?? fileURLToPath(new URL("../../dist/", import.meta.url));
 
 /** Where tests may leave pictures and printed pages to look at. Not kept by git. */
 export const OUT = fileURLToPath(new URL("./out/", import.meta.url));
@@ -47,7 +47,8 @@ let browser;
 const problems = new WeakMap();
 const cleanups = new WeakMap();
 
-after(() => browser?.then((running) => running.close()));
+// A script that is no test would wake the test runner with this; see `onItsOwn`.
+if (process.argv[1]?.endsWith(".test.mjs")) after(() => browser?.then((running) => running.close()));
 
 /** Serves the built site, by default from below a folder, as many static hosts do.
  *  See `serve` for what can be done with the result. */
@@ -78,6 +79,8 @@ export async function launch(t, options = {}) {
     timezoneId: "UTC",
     ...context,
   });
+  // What a person would not wait for is a failure.
+  profile.setDefaultTimeout(8000);
   const seen = [];
   watch(profile, seen);
   atEnd(t, async () => {
@@ -101,6 +104,17 @@ function theBrowser() {
     chromiumSandbox: false,
   });
   return browser;
+}
+
+/** Runs a script that is no test, with what `launch` and `startServer` take for a test. */
+export async function onItsOwn(script) {
+  const ends = [];
+  try {
+    await script({ after: (end) => ends.push(end) });
+  } finally {
+    for (const end of ends) await end();
+    await browser?.then((running) => running.close());
+  }
 }
 
 /** Runs `cleanup` after the test, latest first: a page must not outlive by a moment the server that

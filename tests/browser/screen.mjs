@@ -1,8 +1,24 @@
-// The base of all page objects: opening the page, and the handles that every part of it shares.
-// A page object names what a person sees and does ("the fill mark", "choose a crop"); how that is
-// found in the document stays inside it, so that a test reads as a person's path.
+// The page as a person uses it. Names here are what a person sees and does ("go to a step", "the
+// figures"); how that is found in the document stays inside, so that a test reads as a path.
 
+import { print } from "./print.mjs";
 import { launch, startServer } from "./rig.mjs";
+
+/** The four ready plans, by their keys, in the order of the first page. */
+export const EXAMPLES = ["bottle", "bucket", "covered_tank", "floating_boards"];
+
+/** The four steps, in order; also how the paths of their fields begin. */
+export const STEPS = ["container", "crop", "fertilizer", "climate"];
+
+/** Where the page keeps its plans, and where it puts what it cannot read. */
+export const STORE = "slackwater.plans";
+export const ASIDE = "slackwater.set-aside";
+
+/** The id of the control of a field, from its path in a plan ("container.height_cm"). */
+export const idOf = (path) => path.replaceAll(/[.[\]]/g, "-");
+
+/** Text with every kind and number of white space as one plain space. */
+export const plain = (text) => text.replaceAll(/\s+/g, " ").trim();
 
 export class Screen {
   /** @param {import("playwright-core").Page} page */
@@ -11,11 +27,12 @@ export class Screen {
   }
 
   /** Serves the built site and opens it. `options` are those of `launch`; `path` is what follows
-   *  the site's own address ("#…" for a link that carries a plan); `site` is a server that the test
-   *  has started already. */
-  static async open(t, { path = "", site, ...options } = {}) {
+   *  the site's own address; `site` is a server that the test has started already; `before` is
+   *  told the page before it is opened. */
+  static async open(t, { path = "", site, before, ...options } = {}) {
     site ??= await startServer(t);
     const screen = new this(await launch(t, options));
+    await before?.(screen.page);
     await screen.page.goto(new URL(path, site.url).href);
     await screen.ready();
     return screen;
@@ -31,22 +48,217 @@ export class Screen {
     await this.ready();
   }
 
-  /** The control with this visible label. */
-  field(label) {
-    return this.page.getByLabel(label, { exact: true });
+  /** Waits until the focus has moved to the element with this id. */
+  async focusMoves(id) {
+    await this.page.waitForFunction((wanted) => document.activeElement?.id === wanted, id);
   }
 
   button(name) {
     return this.page.getByRole("button", { name, exact: true });
   }
 
-  /** Whether the page is wider than the window, which no reader should have to scroll. */
-  overflows() {
-    return this.page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+  /** All the text that a person sees now. */
+  async text() {
+    return plain(await this.page.locator("body").innerText());
   }
 
-  /** All the text that a person sees now. */
-  text() {
-    return this.page.locator("body").innerText();
+  /** Whether the page is wider than the window, which no reader should have to scroll. */
+  overflows() {
+    return this.page.evaluate(() => document.scrollingElement.scrollWidth > window.innerWidth);
+  }
+
+  // The first page and the kept plans
+
+  async openExample(key) {
+    await this.page.locator("button.example").nth(EXAMPLES.indexOf(key)).click();
+    await this.focusMoves("step-1");
+  }
+
+  async startOwn() {
+    await this.button("Start from what I have").click();
+    await this.focusMoves("step-1");
+  }
+
+  get planName() {
+    return this.page.locator("#plan-name");
+  }
+
+  get menu() {
+    return this.page.locator("details.menu");
+  }
+
+  /** Opens the menu of plans, or closes it. */
+  async openMenu({ open = true } = {}) {
+    if ((await this.menu.evaluate((menu) => menu.open)) !== open) await this.menu.locator("summary").click();
+  }
+
+  /** The names in the list of kept plans, of the menu or of the first page. */
+  planList() {
+    return this.page.locator(".plans .plan").allInnerTexts();
+  }
+
+  get notices() {
+    return this.page.locator(".notices");
+  }
+
+  async chooseUnits(key) {
+    await this.page.locator("#units").selectOption(key);
+  }
+
+  /** The stored text, character by character, or null. */
+  stored(key = STORE) {
+    return this.page.evaluate((name) => localStorage.getItem(name), key);
+  }
+
+  // The forms
+
+  async goTo(step) {
+    await this.stepButton(step).click();
+    await this.focusMoves(`step-${STEPS.indexOf(step) + 1}`);
+  }
+
+  stepButton(step) {
+    return this.page.locator(".step-button").nth(STEPS.indexOf(step));
+  }
+
+  field(path) {
+    return this.page.locator(`#${idOf(path)}`);
+  }
+
+  /** What stands beside a field: a problem, a caution or nothing. */
+  problem(path) {
+    return this.page.locator(`#${idOf(path)}-problem`);
+  }
+
+  /** The controls of all fields that count now, in the order of the forms:
+   *  id, value, and whether it is a list. */
+  fields() {
+    return this.page.evaluate(() =>
+      [...document.querySelectorAll(".forms .field :is(input, select)[name]")].map((control) => ({
+        id: control.id,
+        value: control.value,
+        list: control.localName === "select",
+      })),
+    );
+  }
+
+  /** What stands in all fields: id to text. */
+  async values() {
+    return Object.fromEntries((await this.fields()).map(({ id, value }) => [id, value]));
+  }
+
+  /** Types into a field as a person does, finger or mouse first, key by key. */
+  async type(path, text, { touch = false } = {}) {
+    const field = this.field(path);
+    await (touch ? field.tap() : field.click());
+    // A tap becomes a click, and moves the focus, some moments after the finger has left.
+    await this.focusMoves(idOf(path));
+    await this.page.keyboard.press("ControlOrMeta+a");
+    if (text === "") await this.page.keyboard.press("Delete");
+    else await this.page.keyboard.type(text);
+  }
+
+  // The result
+
+  /** The four headline figures as they are read. */
+  async figures() {
+    const names = ["fill", "dose", "harvest", "left"];
+    const texts = await Promise.all(names.map((name) => this.page.locator(`#figure-${name}`).innerText()));
+    return Object.fromEntries(names.map((name, index) => [name, plain(texts[index])]));
+  }
+
+  /** Everything beside the forms as it is read, folded parts included. */
+  async resultText() {
+    return plain(await this.page.locator(".figures").evaluate((figures) => figures.textContent));
+  }
+
+  /** The events of the season: day, date and text. */
+  async events() {
+    const items = await this.page.locator("#season .events li").evaluateAll((all) =>
+      all.map((item) => [...item.children].map((part) => part.textContent)),
+    );
+    return items.map(([when, text]) => {
+      const [, day, date] = /^Day (\d+) · (.+)$/.exec(plain(when));
+      return { day: Number(day), date, text: plain(text) };
+    });
+  }
+
+  /** The list of problems over the result. */
+  get summary() {
+    return this.page.locator(".summary");
+  }
+
+  summaryLink(path) {
+    return this.summary.locator(`a[href="#${idOf(path)}"]`);
+  }
+
+  /** The table of pipes: the cells of each row, and whether it is marked as the chosen one. */
+  pipes() {
+    return this.page.locator("#pipes tbody tr").evaluateAll((rows) =>
+      rows.map((row) => ({
+        chosen: row.classList.contains("chosen"),
+        cells: [...row.cells].map((cell) => cell.textContent.replaceAll(/\s+/g, " ").trim()),
+      })),
+    );
+  }
+
+  get day() {
+    return this.page.locator("#day");
+  }
+
+  async showDay(day) {
+    await this.day.fill(String(day));
+  }
+
+  /** The drawing's own coordinates, in mm: x from the middle to the right, y upwards. `perMm` is
+   *  how many pixels a millimetre takes to the right and upwards. */
+  drawing() {
+    return this.page.locator("#section").evaluate((section) => {
+      const number = (name) => Number(section.dataset[name]);
+      const pairs = (path) => {
+        const numbers = path.getAttribute("d").match(/-?[\d.]+(e-?\d+)?/g).map(Number);
+        return Array.from({ length: numbers.length / 2 }, (_, i) => [numbers[2 * i], numbers[2 * i + 1]]);
+      };
+      const box = (rect) =>
+        Object.fromEntries(["x", "y", "width", "height"].map((name) => [name, Number(rect.getAttribute(name))]));
+      const wall = section.querySelector(".wall");
+      const matrix = wall.getScreenCTM();
+      const [left, top, width, height] = section.getAttribute("viewBox").split(" ").map(Number);
+      return {
+        day: number("day"),
+        level: number("levelMm"),
+        underside: number("undersideMm"),
+        rim: number("rimMm"),
+        wall: pairs(wall),
+        solution: box(section.querySelector(".solution")),
+        covers: [...section.querySelectorAll(".cover")].map(box),
+        pipes: [...section.querySelectorAll(".pipe")].map((pipe) => ({
+          x: pipe.cx.baseVal.value,
+          y: pipe.cy.baseVal.value,
+          radius: pipe.r.baseVal.value,
+        })),
+        pots: section.querySelectorAll(".pot").length,
+        frame: { left, right: left + width, bottom: -top - height, top: -top },
+        perMm: { right: matrix.a, up: -matrix.d, skewed: matrix.b !== 0 || matrix.c !== 0 },
+      };
+    });
+  }
+
+  // The card
+
+  get printButton() {
+    return this.page.locator(".print-button");
+  }
+
+  /** The card's parts as written: each heading, line, table row and paragraph. */
+  async cardLines() {
+    const lines = await this.page
+      .locator(".card :is(h2, h3, p, li, tr)")
+      .evaluateAll((all) => all.map((line) => [...line.childNodes].map((part) => part.textContent)));
+    return lines.map((parts) => plain(parts.join(" "))).filter((line) => line !== "");
+  }
+
+  printCard(format) {
+    return print(this.page, { format });
   }
 }

@@ -1,0 +1,99 @@
+// No violation of WCAG 2.2, levels A and AA, that axe-core can find, in any state of the page; and no
+// sideways scrolling down to 320 px.
+
+import assert from "node:assert/strict";
+import test from "node:test";
+import axe from "axe-core";
+import { PHONE, TABLET } from "./rig.mjs";
+import { plain, Screen, STEPS } from "./screen.mjs";
+
+const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+const SEEN = ["bucket", "floating_boards"];
+
+async function violations(screen) {
+  await screen.page.evaluate(`globalThis.axe ?? (() => { ${axe.source} })()`);
+  const found = await screen.page.evaluate(
+    (values) => globalThis.axe.run(document, { runOnly: { type: "tag", values }, resultTypes: ["violations"] }),
+    TAGS,
+  );
+  // One line a rule: how many, and the first of them.
+  return found.violations.map(({ id, nodes }) => {
+    const [{ target, failureSummary }] = nodes;
+    return `${id}, ${nodes.length} times, first ${target.join(" ")}: ${plain(failureSummary)}`;
+  });
+}
+
+/** Brings the page into each of its states in turn. */
+async function eachState(screen, look) {
+  await look("first page");
+  for (const key of SEEN) {
+    await screen.openExample(key);
+    for (const step of STEPS) {
+      await screen.goTo(step);
+      await look(`${key}, ${step}`);
+    }
+    await unfold(screen);
+    await look(`${key}, unfolded`);
+    await screen.goTo("container");
+    await screen.field("container.height_cm").fill("1e300");
+    await screen.field("container.pot_height_cm").fill("a rather long word that is no number");
+    await look(`${key}, problems`);
+    await screen.openMenu();
+    await look(`${key}, menu`);
+    await screen.button("New plan").click();
+  }
+  await look("first page with plans");
+  await screen.page.locator(".plans .delete").first().click();
+  await look("a plan deleted");
+}
+
+const unfold = (screen) =>
+  screen.page.evaluate(() => {
+    for (const fold of document.querySelectorAll("details.fold")) fold.open = true;
+  });
+
+for (const colorScheme of ["light", "dark"]) {
+  for (const viewport of [PHONE, TABLET]) {
+    test(`axe, ${colorScheme}, ${viewport.width} wide`, async (t) => {
+      const screen = await Screen.open(t, { viewport, colorScheme, context: { locale: "en-GB" } });
+      const found = [];
+      await eachState(screen, async (state) => {
+        for (const violation of await violations(screen)) found.push(`${state}: ${violation}`);
+      });
+      assert.deepEqual(found, []);
+    });
+  }
+}
+
+test("axe finds what is wrong", async (t) => {
+  const screen = await Screen.open(t);
+  await screen.page.evaluate(() => document.querySelector("main").append(document.createElement("button")));
+  assert.match((await violations(screen)).join("\n"), /^button-name, 1 times/m);
+});
+
+for (const width of [320, 390, 810, 1440]) {
+  test(`nothing sticks out at ${width}`, async (t) => {
+    const screen = await Screen.open(t, { viewport: { width, height: 900 } });
+    const found = [];
+    await eachState(screen, async (state) => {
+      if (await screen.overflows()) found.push(state);
+    });
+    assert.deepEqual(found, []);
+  });
+}
+
+test("the page has a title, a language, one first heading, and no heading skipped", async (t) => {
+  const screen = await Screen.open(t);
+  await screen.openExample("bucket");
+  const { lang, title, levels } = await screen.page.evaluate(() => ({
+    lang: document.documentElement.lang,
+    title: document.title,
+    levels: [...document.querySelectorAll("h1, h2, h3, h4")]
+      .filter((heading) => heading.checkVisibility())
+      .map((heading) => Number(heading.localName[1])),
+  }));
+  assert.equal(lang, "en");
+  assert.notEqual(title, "");
+  assert.equal(levels.filter((level) => level === 1).length, 1);
+  levels.forEach((level, index) => assert.ok(level - (levels[index - 1] ?? 0) <= 1, levels.join()));
+});

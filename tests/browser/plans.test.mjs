@@ -1,0 +1,176 @@
+// Several plans on one device, and units that change what is shown and nothing else.
+
+import assert from "node:assert/strict";
+import test from "node:test";
+import { EXAMPLES, Screen, STORE } from "./screen.mjs";
+
+const metric = { context: { locale: "en-GB" } };
+
+test("plans are named, copied, opened, deleted and brought back", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bottle");
+  await screen.planName.fill("First");
+  const [figures, values] = [await screen.figures(), await screen.values()];
+
+  await screen.openMenu();
+  await screen.button("Make a copy").click();
+  assert.equal(await screen.planName.inputValue(), "First (copy)");
+  assert.deepEqual(await screen.values(), values);
+  await screen.planName.fill("Second");
+  await screen.field("container.body_height_cm").fill("25");
+  const second = await screen.figures();
+  assert.notDeepEqual(second, figures);
+
+  await screen.openMenu();
+  await screen.button("New plan").click();
+  assert.deepEqual(await screen.planList(), ["First", "Second"]);
+  await screen.openExample("covered_tank");
+  await screen.planName.fill("");
+  await screen.openMenu();
+  assert.deepEqual(await screen.planList(), ["First", "Second", "Plan without a name"]);
+  assert.equal(await screen.page.locator(".plan[aria-current]").innerText(), "Plan without a name");
+
+  await screen.button("First").click();
+  assert.deepEqual(await screen.figures(), figures);
+  assert.deepEqual(await screen.values(), values);
+
+  // Another plan, then the open one.
+  const before = await screen.stored();
+  await screen.openMenu();
+  await screen.button("Delete Second").click();
+  assert.match(await screen.notices.innerText(), /Second/);
+  await screen.openMenu();
+  assert.deepEqual(await screen.planList(), ["First", "Plan without a name"]);
+  await screen.openMenu({ open: false });
+  await screen.button("Undo").click();
+  assert.equal(await screen.planName.inputValue(), "Second");
+  assert.deepEqual(await screen.figures(), second);
+  assert.deepEqual(JSON.parse(await screen.stored()).plans, JSON.parse(before).plans);
+  assert.doesNotMatch(await screen.notices.innerText(), /Second/);
+
+  await screen.openMenu();
+  await screen.button("Delete Second").click();
+  await screen.page.locator("button.example").first().waitFor();
+  assert.deepEqual(await screen.planList(), ["First", "Plan without a name"]);
+  await screen.reload();
+  assert.deepEqual(await screen.planList(), ["First", "Plan without a name"]);
+  await screen.button("First").click();
+  assert.deepEqual(await screen.values(), values);
+});
+
+test("the menu of plans closes once a plan is chosen, and with Escape", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bottle");
+  await screen.openMenu();
+  await screen.page.locator(".sheet .plan").click();
+  assert.equal(await screen.menu.evaluate((menu) => menu.open), false);
+  await screen.openMenu();
+  await screen.page.keyboard.press("Tab");
+  await screen.page.keyboard.press("Escape");
+  assert.equal(await screen.menu.evaluate((menu) => menu.open), false);
+  assert.ok(await screen.menu.locator("summary").evaluate((summary) => summary === document.activeElement));
+});
+
+test("a half-typed plan never shows the figures of another", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bottle");
+  await screen.field("container.diameter_cm").fill("");
+  await screen.openMenu();
+  await screen.button("New plan").click();
+  await screen.openExample("bucket");
+  const bucket = await screen.figures();
+  await screen.openMenu();
+  await screen.page.locator(".sheet .plan").first().click();
+  assert.ok(await screen.printButton.isDisabled());
+  assert.notDeepEqual(await screen.figures(), bucket);
+  assert.equal(await screen.field("container.diameter_cm").inputValue(), "");
+});
+
+test("other units show other numbers and change no plan", async (t) => {
+  for (const key of EXAMPLES) {
+    const screen = await Screen.open(t, metric);
+    await screen.openExample(key);
+    // A value that no rounded number of inches stands for, and one that is no number.
+    await screen.field("container.pot_height_cm").fill("5.1234567");
+    await screen.field("container.count").fill("1,0");
+    await screen.chooseUnits("metric");
+    await screen.page.keyboard.press("Tab");
+    const seen = async () => ({
+      values: await screen.values(),
+      figures: await screen.figures(),
+      card: await screen.cardLines(),
+      text: await screen.resultText(),
+      stored: await screen.stored(),
+    });
+    const before = await seen();
+    await screen.chooseUnits("us");
+    const us = await seen();
+    assert.notDeepEqual(us.values, before.values);
+    assert.match(us.figures.fill, / in below the rim$/);
+    assert.match(us.figures.left, / gal$/);
+    // Doses are weighed in grams or measured in litres everywhere; the other unit stands beside.
+    assert.match(us.figures.dose, /(g|L) \(/);
+    const units = /"units":"\w*"/;
+    assert.match(us.stored, /"units":"us"/);
+    assert.equal(us.stored.replace(units, ""), before.stored.replace(units, ""));
+    await screen.chooseUnits("metric");
+    assert.deepEqual(await seen(), before);
+
+    await screen.chooseUnits("us");
+    await screen.reload();
+    assert.deepEqual(await seen(), us);
+  }
+});
+
+test("a bare number is read in the units that are shown, a typed unit always wins", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bucket");
+  await screen.chooseUnits("us");
+  await screen.type("container.height_cm", "14");
+  await screen.type("container.top_diameter_cm", "30 cm");
+  await screen.page.keyboard.press("Tab");
+  assert.equal(await screen.field("container.top_diameter_cm").inputValue(), "11.81");
+  await screen.chooseUnits("metric");
+  assert.equal(await screen.field("container.height_cm").inputValue(), "35.56");
+  assert.equal(await screen.field("container.top_diameter_cm").inputValue(), "30");
+  const { plan } = JSON.parse(await screen.stored(STORE)).plans[0];
+  assert.equal(plan.container.height_cm, 14 * 2.54);
+});
+
+test("the first units follow the browser's region, later ones the grower", async (t) => {
+  for (const [locale, units] of [["en-US", "us"], ["en-GB", "metric"], ["de-DE", "metric"], ["es-MX", "metric"]]) {
+    const screen = await Screen.open(t, { context: { locale } });
+    assert.equal(await screen.page.locator("#units").inputValue(), units, locale);
+    await screen.openExample("bottle");
+    assert.match((await screen.figures()).fill, units === "us" ? / in / : / cm /);
+    await screen.chooseUnits("us");
+    await screen.reload();
+    assert.equal(await screen.page.locator("#units").inputValue(), "us");
+  }
+});
+
+test("a plan of one's own begins today", async (t) => {
+  const screen = await Screen.open(t, { context: { locale: "en-GB", timezoneId: "Pacific/Auckland" } });
+  await screen.startOwn();
+  const today = await screen.page.evaluate(() => {
+    const now = new Date();
+    return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+  });
+  assert.equal(await screen.field("crop.date").inputValue(), today);
+  assert.equal(await screen.summary.count(), 0);
+});
+
+test("a date from the calendar is the date of the plan", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bottle");
+  await screen.goTo("crop");
+  await screen.page.getByLabel("Pick the date from a calendar").fill("2027-05-01");
+  assert.equal(await screen.field("crop.date").inputValue(), "2027-05-01");
+  assert.equal((await screen.events())[0].date, "1 May 2027");
+  // What the picker cannot show stays in the box.
+  await screen.type("crop.date", "2027-02-30");
+  assert.match(await screen.problem("crop.date").innerText(), /2027-02-30/);
+  assert.equal(await screen.page.getByLabel("Pick the date from a calendar").inputValue(), "");
+  await screen.page.getByLabel("Pick the date from a calendar").fill("2027-05-01");
+  assert.equal((await screen.events())[0].date, "1 May 2027");
+});
