@@ -1,5 +1,5 @@
 //! The page: four forms, the result beside them, the printed card, and every word that a user reads
-//! (in [`words`]). It computes nothing about the crop; that is [`crate::solve`]'s work.
+//! (in `words`). It computes nothing about the crop; that is [`crate::solve`]'s work.
 
 mod browser;
 mod card;

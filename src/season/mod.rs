@@ -1,7 +1,7 @@
 //! A plan lived through hour by hour, from planting to harvest.
 //!
 //! Two courses that do not feed back on each other: the plants draw water by climate and leaf
-//! area ([`plants`]), and the solution falls in its container ([`solution`]). So one course of the
+//! area ([`plants`]), and the solution falls in its container ([`Tank`]). So one course of the
 //! plants serves every pipe size and fill that is asked about.
 
 mod day;
