@@ -4,9 +4,17 @@
 use serde::{Serialize, Serializer};
 
 use super::boards::{LEAST_LEFT_CM, SOUND_GAP_CM};
-use super::outcome::{BoardsOutcome, Doses, Fill, SeasonOutcome};
+use super::growing_on::STRONG_MS_PER_CM;
+use super::outcome::{
+    BoardsOutcome, Fill, Material, NextCrop, Outcome, Saturation, SeasonOutcome, StockContent,
+    WaterItem,
+};
 use crate::catalog::shelters::Shelter;
 use crate::plan::{Field, Method, Sound, Unusual};
+use crate::science::label::{Concentrations, Nutrient};
+use crate::science::units::MassConcentration;
+use crate::science::units::mass_concentration::gram_per_liter;
+use crate::science::units::molar_concentration::millimole_per_liter;
 use crate::season::MajorNutrient;
 
 /// How grave a finding is.
@@ -105,8 +113,59 @@ pub enum Fact {
     Salts,
     /// Lamps and electricity near water.
     Electricity,
-    /// Stocks never meet undiluted.
-    StocksApart,
+    /// Acids and how to pour them.
+    Acid,
+    /// Stocks never meet undiluted: what would fall out.
+    StocksApart { saturation: Saturation },
+    /// Whether a stock stays clear at the store's coldest.
+    StockClear {
+        stock: Material,
+        contents: Vec<StockContent>,
+        saturation: Saturation,
+    },
+    /// The span of strengths that fit.
+    FittingStrength {
+        low_ms_per_cm: f64,
+        high_ms_per_cm: f64,
+    },
+    /// A target that the salts on the shelf miss.
+    TargetMissed {
+        nutrient: &'static str,
+        form: Option<&'static str>,
+        target_mg_per_l: f64,
+        reached_mg_per_l: f64,
+    },
+    /// A label whose anions far outweigh its cations, in mmol of charge per gram of blend.
+    LabelCharges {
+        cations_mmol_per_g: f64,
+        anions_mmol_per_g: f64,
+    },
+    /// The pH after mixing.
+    Ph { ph: f64, low: f64, high: f64 },
+    /// Where uptake takes the pH.
+    PhDrift {
+        from: f64,
+        to: f64,
+        ammonium_share_pct: f64,
+        steady_ammonium_share_pct: Option<f64>,
+    },
+    /// The solution is already at or below the wanted pH.
+    NoAcidNeeded { ph: f64 },
+    /// A mineral can fall out in the tank.
+    FallsOut { saturation: Saturation },
+    /// An analysis of raw water that does not agree with itself.
+    WaterAnalysis {
+        charge_error_pct: Option<f64>,
+        ec_ratio: Option<f64>,
+    },
+    /// An item of the raw water outside 'no restriction'.
+    Water { item: WaterItem },
+    /// How much raw water a mixture with rain may hold.
+    DiluteWater { share_pct: f64 },
+    /// Yield that sodium chloride leaves.
+    SaltYield { yield_pct: f64 },
+    /// One more crop on the same solution.
+    GrowOn { next: NextCrop },
     /// The season is warmer than the crop likes.
     Warm { mean_c: f64, limit_c: f64 },
     /// Little light.
@@ -137,9 +196,16 @@ fn path<S: Serializer>(field: &Field, serializer: S) -> Result<S::Ok, S::Error> 
 const PER_PLANT_L: (f64, f64) = (4.0, 8.0);
 /// Depth of the pot's foot in the solution at planting, cm: common practice, no source.
 const IMMERSION_CM: (f64, f64) = (2.0, 3.0);
-/// Conductivity above which lettuce grows less, mS/cm: about twice the 1.3 dS/m of a soil extract
-/// (Maas 1990) at which yield begins to fall.
-const STRONG_MS_PER_CM: f64 = 2.6;
+/// Anions over cations of a label from which something is amiss: a label is rounded to a per cent or
+/// two; common practice, no source.
+const ANIONS_OVER_CATIONS: f64 = 1.2;
+/// pH that leafy greens take well: Oklahoma State University Extension HLA-6722 gives 6.0 to 7.0
+/// for lettuce (from memory), Cornell 5.6 to 6.0 (from memory).
+const PH: (f64, f64) = (5.3, 7.0);
+/// Drift of the pH over a season that is worth a word: common practice, no source.
+const PH_DRIFT: f64 = 0.7;
+/// Relative miss of a recipe's target that is worth a word: common practice, no source.
+const TARGET_MISS: f64 = 0.1;
 /// Mass that one adult should not lift alone, kg: common practice, no source.
 const LIFT_KG: f64 = 20.0;
 /// Load of a floor or bench that wants a look at what it can bear, kg/m²: residential floors are
@@ -152,23 +218,19 @@ const UREA_SHARE: f64 = 0.10;
 const DIM_MOL: f64 = 8.0;
 
 /// All findings of a plan, the gravest first.
-pub(super) fn findings(
-    sound: &Sound,
-    fill: &Fill,
-    overflows: bool,
-    doses: &Doses,
-    season: &SeasonOutcome,
-    boards: Option<&BoardsOutcome>,
-) -> Vec<Finding> {
+pub(super) fn findings(sound: &Sound, outcome: &Outcome, overflows: bool) -> Vec<Finding> {
+    let (fill, season) = (&outcome.fill, &outcome.season);
     let mut list = List(Vec::new());
     water(&mut list, fill, season);
     planting(&mut list, sound, fill, overflows);
-    if let Some(boards) = boards {
+    if let Some(boards) = &outcome.boards {
         on_boards(&mut list, season, boards);
     }
-    feeding(&mut list, doses, season);
+    feeding(&mut list, outcome);
+    label(&mut list, sound);
+    chemistry(&mut list, outcome);
     climate(&mut list, sound, season);
-    safety(&mut list, sound, fill, doses);
+    safety(&mut list, sound, outcome);
     for &Unusual {
         field,
         got,
@@ -334,7 +396,8 @@ fn on_boards(list: &mut List, season: &SeasonOutcome, boards: &BoardsOutcome) {
     }
 }
 
-fn feeding(list: &mut List, doses: &Doses, season: &SeasonOutcome) {
+fn feeding(list: &mut List, outcome: &Outcome) {
+    let (doses, season) = (&outcome.fertilizer, &outcome.season);
     let mut all_last = true;
     for balance in &season.nutrients {
         if balance.need_g > balance.supply_g {
@@ -362,6 +425,16 @@ fn feeding(list: &mut List, doses: &Doses, season: &SeasonOutcome) {
             },
         );
     }
+    if let Some(fitting) = doses.fitting {
+        let fits = fitting.low_ms_per_cm <= fitting.high_ms_per_cm;
+        list.judge(
+            fits,
+            Fact::FittingStrength {
+                low_ms_per_cm: fitting.low_ms_per_cm,
+                high_ms_per_cm: fitting.high_ms_per_cm,
+            },
+        );
+    }
     let nitrogen = doses.elements_mg_per_l.n;
     let urea = doses.nitrogen_forms_mg_per_l.urea;
     if nitrogen > 0.0 && urea / nitrogen > UREA_SHARE {
@@ -371,6 +444,124 @@ fn feeding(list: &mut List, doses: &Doses, season: &SeasonOutcome) {
                 share_pct: 100.0 * urea / nitrogen,
             },
         );
+    }
+    for target in &doses.targets {
+        let miss = target.reached_mg_per_l - target.target_mg_per_l;
+        if target.target_mg_per_l > 0.0 && (miss / target.target_mg_per_l).abs() > TARGET_MISS {
+            list.add(
+                Weight::Caution,
+                Fact::TargetMissed {
+                    nutrient: target.nutrient,
+                    form: target.form,
+                    target_mg_per_l: target.target_mg_per_l,
+                    reached_mg_per_l: target.reached_mg_per_l,
+                },
+            );
+        }
+    }
+}
+
+/// Whether the ions of a blend's label can balance. Cations without anions are explained by sulfate
+/// or chloride that labels leave out; many more anions than cations only by sodium salts or acids,
+/// which few blends hold. Urea phosphate is such an acid, so a label with urea is not judged.
+fn label(list: &mut List, sound: &Sound) {
+    let blend = &sound.fertilizer.blend;
+    let one = MassConcentration::new::<gram_per_liter>(1.0);
+    let Ok(solution) = Concentrations::NONE.add(blend, one) else {
+        return;
+    };
+    let (cations, anions) = (solution.cation_charge(), solution.anion_charge());
+    let urea = blend.fraction(Nutrient::UreaN).value > 0.0;
+    if !urea && anions > cations * ANIONS_OVER_CATIONS {
+        list.add(
+            Weight::Caution,
+            Fact::LabelCharges {
+                cations_mmol_per_g: cations.get::<millimole_per_liter>(),
+                anions_mmol_per_g: anions.get::<millimole_per_liter>(),
+            },
+        );
+    }
+}
+
+/// pH, what falls out, stocks, and the raw water.
+fn chemistry(list: &mut List, outcome: &Outcome) {
+    let ph = outcome.solution.ph;
+    let (low, high) = PH;
+    list.judge((low..=high).contains(&ph), Fact::Ph { ph, low, high });
+    if outcome.season.left_l > 0.0 {
+        let drift = outcome.season.ph_at_end - ph;
+        if drift.abs() > PH_DRIFT
+            && let Some(protons) = outcome.protons
+        {
+            list.add(
+                Weight::Caution,
+                Fact::PhDrift {
+                    from: ph,
+                    to: outcome.season.ph_at_end,
+                    ammonium_share_pct: protons.ammonium_share_pct,
+                    steady_ammonium_share_pct: protons.steady_ammonium_share_pct,
+                },
+            );
+        }
+    }
+    if outcome.fertilizer.no_acid_needed {
+        list.add(Weight::Sound, Fact::NoAcidNeeded { ph });
+    }
+    if outcome.solution.saturation.worst() > 0.0 {
+        list.add(
+            Weight::Caution,
+            Fact::FallsOut {
+                saturation: outcome.solution.saturation,
+            },
+        );
+    }
+    for stock in &outcome.stocks {
+        list.judge(
+            stock.clear,
+            Fact::StockClear {
+                stock: stock.material.clone(),
+                contents: stock.contents.clone(),
+                saturation: stock.saturation,
+            },
+        );
+    }
+    if let Some(together) = outcome.stocks_together {
+        list.add(
+            Weight::Caution,
+            Fact::StocksApart {
+                saturation: together,
+            },
+        );
+    }
+    if !outcome.water.analysis_is_sound {
+        list.add(
+            Weight::Caution,
+            Fact::WaterAnalysis {
+                charge_error_pct: outcome.water.charge_error_pct,
+                ec_ratio: outcome.water.ec_ratio,
+            },
+        );
+    }
+    for item in &outcome.water.restricted {
+        list.add(
+            if item.severe {
+                Weight::Stop
+            } else {
+                Weight::Caution
+            },
+            Fact::Water { item: *item },
+        );
+    }
+    if let Some(share_pct) = outcome.water.raw_water_share_pct {
+        list.add(Weight::Caution, Fact::DiluteWater { share_pct });
+    }
+    if let Some(yield_pct) = outcome.season.yield_under_salt_pct
+        && yield_pct < 99.0
+    {
+        list.add(Weight::Caution, Fact::SaltYield { yield_pct });
+    }
+    for next in &outcome.growing_on {
+        list.judge(!next.drain, Fact::GrowOn { next: *next });
     }
 }
 
@@ -402,7 +593,8 @@ fn climate(list: &mut List, sound: &Sound, season: &SeasonOutcome) {
     }
 }
 
-fn safety(list: &mut List, sound: &Sound, fill: &Fill, doses: &Doses) {
+fn safety(list: &mut List, sound: &Sound, outcome: &Outcome) {
+    let fill = &outcome.fill;
     let tank = matches!(
         sound.container.method,
         Method::CoveredTank | Method::FloatingBoards
@@ -427,8 +619,8 @@ fn safety(list: &mut List, sound: &Sound, fill: &Fill, doses: &Doses) {
             },
         );
     }
-    if !doses.stocks.is_empty() {
-        list.add(Weight::Caution, Fact::StocksApart);
+    if sound.fertilizer.acid.is_some() && !outcome.fertilizer.no_acid_needed {
+        list.add(Weight::Caution, Fact::Acid);
     }
     list.add(Weight::Caution, Fact::Salts);
     if sound.climate.shelter == Shelter::Lamps {

@@ -6,30 +6,46 @@ mod calendar;
 mod doses;
 mod fill;
 mod findings;
+mod growing_on;
+mod mixing;
 mod outcome;
+mod protons;
 mod section;
+mod solution;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::Calendar;
 pub use findings::{Fact, Finding, Weight};
 pub use outcome::{
-    BoardsOutcome, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Material,
-    NitrogenForms, Outcome, SeasonOutcome, Stock, StockContent,
+    BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
+    Material, NextCrop, NitrogenForms, Outcome, Saturation, SeasonOutcome, Shortfall,
+    SolutionOutcome, SpeciesAmount, StockContent, StockOutcome, TargetReached, WaterItem,
+    WaterOutcome,
 };
+pub use protons::ProtonOutcome;
 pub use section::{Moment, Point, PotShape, Section};
+pub use solution::of_ions as solution_of_ions;
 
+use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
+use crate::science::salinity::paste_extract;
 use crate::science::sun::{Sun, clear_sky};
 use crate::science::units::area::square_meter;
+use crate::science::units::electrical_conductivity::siemens_per_meter;
 use crate::science::units::length::{centimeter, meter};
 use crate::science::units::mass::{gram, kilogram};
 use crate::science::units::mass_density::kilogram_per_cubic_meter;
+use crate::science::units::ratio::percent;
 use crate::science::units::thermodynamic_temperature::degree_celsius;
 use crate::science::units::volume::{cubic_meter, liter};
-use crate::science::units::{Area, Length, Volume};
-use crate::season::{Beyond, PlantCourse, Tank, nutrients, plants};
+use crate::science::units::{
+    Area, ElectricalConductivity, Length, ThermodynamicTemperature, Volume,
+};
+pub use crate::season::Beyond;
+use crate::season::{Charge, Chemistry, Nutrients, PlantCourse, Tank, nutrients, plants};
 use boards::{Fall, day_of};
 use fill::Filled;
+use mixing::Mixed;
 
 /// Works out a plan: the one door between what the grower decides and what will happen.
 ///
@@ -51,42 +67,86 @@ pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
             kind: ProblemKind::BeyondModels,
         }]
     };
-    let mixed = doses::mix(&sound.fertilizer).map_err(|Beyond| {
+    let temperature = season_temperature(&sound);
+    let chemistry = Chemistry::new(&sound.fertilizer.water, temperature)
+        .map_err(|Beyond| beyond(Some(Field::WaterKind)))?;
+    let mixed = mixing::mix(&sound.fertilizer, &chemistry).map_err(|Beyond| {
         beyond(Some(match sound.fertilizer.strength {
             Strength::Conductivity(_) => Field::TargetConductivity,
             Strength::Nitrogen(_) => Field::TargetNitrogen,
+            Strength::Recipe(..) => Field::Recipe,
         }))
     })?;
-    work_out(&sound, &mixed).map_err(|Beyond| beyond(None))
+    work_out(&sound, &plan.fertilizer.currency, &chemistry, &mixed).map_err(|Beyond| beyond(None))
 }
 
-fn work_out(sound: &Sound, mixed: &doses::Mixed) -> Result<Outcome, Beyond> {
+/// The solution is taken to follow the mean of the air.
+fn season_temperature(sound: &Sound) -> ThermodynamicTemperature {
+    ThermodynamicTemperature::new::<degree_celsius>(f64::midpoint(
+        sound.climate.temperature_min.get::<degree_celsius>(),
+        sound.climate.temperature_max.get::<degree_celsius>(),
+    ))
+}
+
+fn work_out(
+    sound: &Sound,
+    currency: &str,
+    chemistry: &Chemistry,
+    mixed: &Mixed,
+) -> Result<Outcome, Beyond> {
     let tank = Tank::new(sound, None)?;
     let filled = fill::fill(sound, &tank, sound.container.fill_depth)?;
     let course = plants(sound, open_area(sound))?;
     let fall = Fall::follow(&tank, &filled, &course);
+    let charge = Charge {
+        nutrients: mixed.nutrients,
+        background: mixed.background,
+        volume: filled.volume,
+        tissue: &sound.crop.figures.tissue,
+        plants: sound.crop.plants,
+    };
+    let end_hour = fall
+        .dry_hour
+        .unwrap_or(course.hours.len().saturating_sub(1));
+    let followed = nutrients(chemistry, &charge, &course, end_hour / 24)?;
 
     let fill = fill_outcome(sound, &tank, &filled)?;
-    let doses = doses::doses(
+    // A container that runs dry has no harvest to be strong at, nor a crop after it.
+    let lasts = fall.dry_hour.is_none();
+    let fitting = lasts
+        .then(|| growing_on::fitting(sound, chemistry, mixed, filled.volume, &course, &followed))
+        .flatten();
+    let growing_on = if lasts {
+        growing_on::growing_on(sound, chemistry, mixed, filled.volume, &course)?
+    } else {
+        Vec::new()
+    };
+    let mut doses = doses::doses(
         &sound.fertilizer,
+        chemistry,
         mixed,
         filled.volume,
         sound.container.count,
+        fitting,
     );
+    doses.cost = doses::cost(
+        &sound.fertilizer,
+        currency,
+        mixed,
+        filled.volume,
+        &doses.doses,
+        sound.crop.plants,
+    );
+    let (stocks, stocks_together) =
+        solution::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
+    let water = solution::water(&sound.fertilizer.water, chemistry);
+    let solution = solution::mixed(mixed);
     let boards = boards::boards(sound, &tank, &filled, &fall, &course)?;
-    let season = season_outcome(sound, &filled, &course, &fall, mixed);
+    let season = season_outcome(sound, &filled, &course, &fall, &charge, &followed);
     let calendar = calendar::calendar(
         &sound.crop,
         boards.as_ref().and_then(|boards| boards.rest_day),
         season.harvest_day,
-    );
-    let findings = findings::findings(
-        sound,
-        &fill,
-        filled.state.overflows,
-        &doses,
-        &season,
-        boards.as_ref(),
     );
     let target = sound.crop.target_head.get::<gram>();
     let head_shares: Vec<f64> = season
@@ -94,16 +154,23 @@ fn work_out(sound: &Sound, mixed: &doses::Mixed) -> Result<Outcome, Beyond> {
         .iter()
         .map(|day| (day.head_g / target).min(1.0))
         .collect();
-    let section = section::section(sound, &tank, filled.depth, &fall.days, &head_shares);
-    Ok(Outcome {
+    let mut outcome = Outcome {
+        section: section::section(sound, &tank, filled.depth, &fall.days, &head_shares),
+        growing_on,
         fill,
         fertilizer: doses,
+        solution,
+        protons: protons::protons(&sound.crop.figures.tissue, mixed),
+        stocks,
+        stocks_together,
+        water,
         season,
         boards,
         calendar,
-        findings,
-        section,
-    })
+        findings: Vec::new(),
+    };
+    outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);
+    Ok(outcome)
 }
 
 /// Where solution or wet medium meets the air: the tops of the pots, and around boards the part of
@@ -155,7 +222,8 @@ fn season_outcome(
     filled: &Filled,
     course: &PlantCourse,
     fall: &Fall,
-    mixed: &doses::Mixed,
+    charge: &Charge,
+    followed: &Nutrients,
 ) -> SeasonOutcome {
     let start_l = filled.volume.get::<liter>();
     let plants = f64::from(sound.crop.plants);
@@ -168,22 +236,10 @@ fn season_outcome(
     let water_l = end.map_or(0.0, |hour| drawn_l(hour.drawn));
     let head_g = end.map_or(0.0, |hour| hour.head.get::<gram>());
     let heads_kg = end.map_or(0.0, |hour| hour.head.get::<kilogram>()) * plants;
-    let followed = nutrients(
-        &mixed.solution,
-        filled.volume,
-        sound.fertilizer.raw_water,
-        course,
-        end_hour / 24,
-        sound.crop.plants,
-        &sound.crop.figures.tissue,
-    );
-    let conductivity = |day: usize| {
-        followed
-            .days
-            .get(day)
-            .or(followed.days.last())
-            .map_or(0.0, |day| doses::millisiemens(day.conductivity))
-    };
+    let chemistry_of = |day: usize| followed.days.get(day).or(followed.days.last());
+    let conductivity =
+        |day: usize| chemistry_of(day).map_or(0.0, |day| doses::millisiemens(day.conductivity));
+    let ph = |day: usize| chemistry_of(day).map_or(0.0, |day| day.ph);
     let day_outcomes = fall
         .days
         .iter()
@@ -200,6 +256,10 @@ fn season_outcome(
                 head_g: hour.map_or(0.0, |hour| hour.head.get::<gram>()),
                 water_l: lost,
                 ec_ms_per_cm: conductivity(day),
+                ph: ph(day),
+                elements_mg_per_l: chemistry_of(day)
+                    .map(|day| doses::elements(&day.left))
+                    .unwrap_or_default(),
             }
         })
         .collect();
@@ -225,12 +285,41 @@ fn season_outcome(
             .last()
             .map_or(0.0, |state| state.gap().get::<centimeter>()),
         ec_at_end_ms_per_cm: conductivity(days),
+        ph_at_end: ph(days),
+        shortfall: followed
+            .balances
+            .iter()
+            .filter_map(|balance| {
+                Some(Shortfall {
+                    nutrient: balance.nutrient,
+                    day: balance.runs_short_day?,
+                })
+            })
+            .min_by_key(|shortfall| shortfall.day),
+        yield_under_salt_pct: yield_under_salt(sound, charge, course, end_hour / 24),
         mean_temperature_c: course.mean_temperature.get::<degree_celsius>(),
         daily_light_mol_per_m2: course.light_integral,
         events: events(sound, fall, harvest_day),
         days: day_outcomes,
-        nutrients: followed.balances,
+        nutrients: followed.balances.clone(),
     }
+}
+
+/// Yield that sodium chloride leaves at the end of the season, by Maas and Hoffman.
+fn yield_under_salt(
+    sound: &Sound,
+    charge: &Charge,
+    course: &PlantCourse,
+    day: usize,
+) -> Option<f64> {
+    let tolerance = salt_tolerance::of(sound.crop.kind)?;
+    let factor = 1.0 / charge.water_left(course, day);
+    let salt = growing_on::salt_conductivity(&charge.background, factor);
+    // 1 mS/cm = 0.1 S/m.
+    let salt = ElectricalConductivity::new::<siemens_per_meter>(salt / 10.0);
+    let extract = paste_extract(salt).ok()?;
+    let share = tolerance.relative_yield(extract).ok()?;
+    Some(share.get::<percent>())
 }
 
 fn events(sound: &Sound, fall: &Fall, harvest_day: Option<u32>) -> Vec<Event> {

@@ -1,12 +1,17 @@
 //! What comes of a plan: figures in the trade's units, each with its unit in its name.
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 use super::boards::PipeRow;
 use super::calendar::Calendar;
 use super::findings::Finding;
+use super::protons::ProtonOutcome;
 use super::section::Section;
-use crate::season::Balance;
+use crate::catalog::Keyed;
+use crate::catalog::salts::Salt;
+use crate::plan::AcidChoice;
+use crate::science::raw_water::Item;
+use crate::season::{Balance, MajorNutrient};
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -15,6 +20,18 @@ pub struct Outcome {
     pub fill: Fill,
     /// What to dissolve.
     pub fertilizer: Doses,
+    /// What the finished solution reads and holds.
+    pub solution: SolutionOutcome,
+    /// Whether feeding drives the pH up or down.
+    pub protons: Option<ProtonOutcome>,
+    /// Stock solutions, where they are used.
+    pub stocks: Vec<StockOutcome>,
+    /// What would fall out where both stocks meet undiluted.
+    pub stocks_together: Option<Saturation>,
+    /// The raw water, judged.
+    pub water: WaterOutcome,
+    /// Growing on with the same solution.
+    pub growing_on: Vec<NextCrop>,
     /// What will happen.
     pub season: SeasonOutcome,
     /// Boards and pipes, where boards float.
@@ -64,22 +81,26 @@ pub struct Doses {
     pub doses: Vec<Dose>,
     /// The same for all containers together.
     pub doses_for_all: Vec<Dose>,
-    /// Estimated conductivity of the finished solution at 25 °C, mS/cm.
+    /// Conductivity of the finished solution at 25 °C, mS/cm.
     pub ec_ms_per_cm: f64,
-    /// Always true: the figure is a tenth of the charge of the cations, good to 10 to 30 %.
-    pub ec_is_estimate: bool,
-    /// Conductivity of the raw water, mS/cm.
+    /// Conductivity of the raw water at 25 °C, mS/cm.
     pub raw_water_ec_ms_per_cm: f64,
-    /// Elements that the fertilizer brings, mg/L.
+    /// Elements in the finished solution, those of the raw water included, mg/L.
     pub elements_mg_per_l: Elements,
     /// How nitrogen is shared among its forms, mg/L.
     pub nitrogen_forms_mg_per_l: NitrogenForms,
-    /// What each litre of stock solution holds, where stocks are used.
-    pub stocks: Vec<Stock>,
+    /// Each target of a recipe, and what the salts reach.
+    pub targets: Vec<TargetReached>,
+    /// Whether the solution was below the wanted pH before any acid.
+    pub no_acid_needed: bool,
+    /// Strengths at which this crop in this climate ends neither starved nor salty.
+    pub fitting: Option<Fitting>,
+    /// Price of the charge of one container, in the plan's currency; `None` without prices.
+    pub cost: Option<Cost>,
 }
 
 /// One thing to measure out.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Dose {
     /// What.
     pub material: Material,
@@ -89,11 +110,12 @@ pub struct Dose {
     /// By the jug, mL.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub volume_ml: Option<f64>,
+    /// Whether it brings calcium, and so stays apart from sulfate and phosphate until diluted.
+    pub brings_calcium: bool,
 }
 
 /// What is measured out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Material {
     /// The dry blend.
     Blend,
@@ -107,24 +129,213 @@ pub enum Material {
     CalciumNitrateTetrahydrate,
     /// Magnesium sulfate heptahydrate.
     MagnesiumSulfate,
+    /// A salt of the catalog.
+    Salt(Salt),
+    /// A salt by the grower's own formula.
+    OwnSalt(String),
+    /// An acid.
+    Acid(AcidChoice),
+}
+
+impl Serialize for Material {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(match self {
+            Self::Blend => "blend",
+            Self::StockA => "stock_a",
+            Self::StockB => "stock_b",
+            Self::CalciumNitrateDoubleSalt => "calcium_nitrate_double_salt",
+            Self::CalciumNitrateTetrahydrate => "calcium_nitrate_tetrahydrate",
+            Self::MagnesiumSulfate => "magnesium_sulfate",
+            Self::Salt(salt) => salt.key(),
+            Self::OwnSalt(formula) => formula,
+            Self::Acid(acid) => acid.key(),
+        })
+    }
+}
+
+/// A target of a recipe.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct TargetReached {
+    /// Chemical symbol.
+    pub nutrient: &'static str,
+    /// Form of nitrogen.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub form: Option<&'static str>,
+    /// What the recipe asks, mg/L.
+    pub target_mg_per_l: f64,
+    /// What salts and raw water bring, mg/L.
+    pub reached_mg_per_l: f64,
+}
+
+/// A span of strengths, mS/cm at 25 °C.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Fitting {
+    /// Below this a nutrient that the mixture brings runs short before harvest.
+    pub low_ms_per_cm: f64,
+    /// Above this the solution is too strong at harvest.
+    pub high_ms_per_cm: f64,
+}
+
+/// Prices, in the plan's currency.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Cost {
+    /// The sign of the currency.
+    pub currency: String,
+    /// Of the charge of one container.
+    pub charge: f64,
+    /// Of one head.
+    pub per_head: f64,
+}
+
+/// What a solution reads and holds.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SolutionOutcome {
+    /// Conductivity at 25 °C, mS/cm.
+    pub ec_ms_per_cm: f64,
+    /// Conductivity at its own temperature, mS/cm.
+    pub ec_at_temperature_ms_per_cm: f64,
+    /// Its own temperature, °C.
+    pub temperature_c: f64,
+    /// pH at 25 °C, in contact with the air.
+    pub ph: f64,
+    /// Ionic strength, mol/kg.
+    pub ionic_strength_mol_per_kg: f64,
+    /// Species, the most abundant first.
+    pub species: Vec<SpeciesAmount>,
+    /// How close minerals are to falling out.
+    pub saturation: Saturation,
+}
+
+/// How much there is of a species.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct SpeciesAmount {
+    /// Formula with charge.
+    pub species: &'static str,
+    /// mmol per kg of water.
+    pub mmol_per_kg: f64,
+}
+
+/// Saturation indices: decimal logarithm of activity product over solubility product; above zero a
+/// mineral can fall out. `None` where a part of it is lacking.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Saturation {
+    /// Calcium sulfate dihydrate.
+    pub gypsum: Option<f64>,
+    /// Calcium hydrogen phosphate dihydrate.
+    pub brushite: Option<f64>,
+    /// Calcium carbonate.
+    pub calcite: Option<f64>,
+}
+
+impl Saturation {
+    /// The greatest of the indices.
+    pub fn worst(&self) -> f64 {
+        [self.gypsum, self.brushite, self.calcite]
+            .into_iter()
+            .flatten()
+            .fold(f64::NEG_INFINITY, f64::max)
+    }
 }
 
 /// A stock solution.
 #[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Stock {
+pub struct StockOutcome {
     /// A or B.
     pub material: Material,
-    /// Content, g/L.
+    /// What each litre holds.
     pub contents: Vec<StockContent>,
+    /// How close minerals are to falling out at the store's coldest.
+    pub saturation: Saturation,
+    /// Whether everything stays dissolved at the store's coldest.
+    pub clear: bool,
+    /// Containers that one batch serves.
+    pub serves_containers: f64,
+    /// Heads that one batch serves.
+    pub serves_heads: f64,
 }
 
 /// One salt of a stock solution.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct StockContent {
     /// Which.
     pub material: Material,
     /// Strength, g/L.
     pub g_per_l: f64,
+    /// Most that dissolves at the store's coldest, g/L, alone; `None` for a blend of unknown
+    /// salts.
+    pub limit_g_per_l: Option<f64>,
+}
+
+/// The raw water.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct WaterOutcome {
+    /// Computed conductivity at 25 °C, mS/cm.
+    pub ec_ms_per_cm: f64,
+    /// Measured over computed conductivity, where an analysis gives both.
+    pub ec_ratio: Option<f64>,
+    /// Difference of cations and anions over their sum, per cent, of an analysis.
+    pub charge_error_pct: Option<f64>,
+    /// Whether the analysis is sound by both.
+    pub analysis_is_sound: bool,
+    /// Items outside 'no restriction'.
+    pub restricted: Vec<WaterItem>,
+    /// Share of raw water in a mixture with rain that no item restricts, per cent.
+    pub raw_water_share_pct: Option<f64>,
+}
+
+/// One item of a raw water that is outside 'no restriction'.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct WaterItem {
+    /// Which.
+    #[serde(serialize_with = "item_key")]
+    pub item: Item,
+    /// What the water has, in the unit of the item.
+    pub value: f64,
+    /// No restriction up to this.
+    pub limit: f64,
+    /// Whether it is severe.
+    pub severe: bool,
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "the signature that serde asks for"
+)]
+fn item_key<S: Serializer>(item: &Item, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(match item {
+        Item::Salinity => "salinity_ds_per_m",
+        Item::SodiumAdsorption => "sodium_adsorption_ratio",
+        Item::ChlorideToxicity => "chloride_me_per_l",
+        Item::Boron => "boron_mg_per_l",
+        Item::NitrateNitrogen => "nitrate_n_mg_per_l",
+        Item::Bicarbonate => "bicarbonate_me_per_l",
+        Item::Ph => "ph",
+        Item::Sodium => "sodium_mg_per_l",
+        Item::Chloride => "chloride_mg_per_l",
+        Item::Sulfate => "sulfate_mg_per_l",
+        Item::Alkalinity => "alkalinity_mg_per_l_caco3",
+        Item::Calcium => "calcium_mg_per_l",
+        Item::Hardness => "hardness_mg_per_l_caco3",
+    })
+}
+
+/// One more crop on the same solution.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct NextCrop {
+    /// Which crop: 2 for the first one after.
+    pub crop: u32,
+    /// Raw water to add before it, L per container.
+    pub refill_l: f64,
+    /// Share of the first charge to add back, per cent: what its nitrogen needs.
+    pub add_back_pct: f64,
+    /// Conductivity then, mS/cm at 25 °C.
+    pub ec_ms_per_cm: f64,
+    /// Sodium then, mg/L.
+    pub sodium_mg_per_l: f64,
+    /// Chloride then, mg/L.
+    pub chloride_mg_per_l: f64,
+    /// Whether to drain and start anew instead.
+    pub drain: bool,
 }
 
 /// Elements in solution, mg/L.
@@ -180,8 +391,15 @@ pub struct SeasonOutcome {
     pub needed_l: f64,
     /// Moist air between solution and cover at the end, cm.
     pub gap_at_end_cm: f64,
-    /// Estimated conductivity at the end, mS/cm at 25 °C.
+    /// Conductivity at the end, mS/cm at 25 °C.
     pub ec_at_end_ms_per_cm: f64,
+    /// pH at the end.
+    pub ph_at_end: f64,
+    /// The first nutrient to run short, and the day.
+    pub shortfall: Option<Shortfall>,
+    /// Yield that sodium chloride leaves at the end, per cent of the full (Maas and Hoffman);
+    /// `None` for a crop without published tolerance.
+    pub yield_under_salt_pct: Option<f64>,
     /// Mean of the air temperature, °C.
     pub mean_temperature_c: f64,
     /// Photosynthetic light at the plants, mol/m² a day.
@@ -236,8 +454,21 @@ pub struct DayOutcome {
     pub head_g: f64,
     /// Water lost since planting by one container, L.
     pub water_l: f64,
-    /// Estimated conductivity, mS/cm at 25 °C.
+    /// Conductivity, mS/cm at 25 °C.
     pub ec_ms_per_cm: f64,
+    /// pH.
+    pub ph: f64,
+    /// Elements left, mg/L.
+    pub elements_mg_per_l: Elements,
+}
+
+/// A nutrient that runs short.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Shortfall {
+    /// Which.
+    pub nutrient: MajorNutrient,
+    /// Days after planting.
+    pub day: u32,
 }
 
 /// Floating boards and their pipes.

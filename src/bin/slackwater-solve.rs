@@ -1,5 +1,6 @@
 //! `slackwater-solve [FILE]`: reads a plan as JSON from a file or standard input and prints the
-//! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan.
+//! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan. `slackwater-solve
+//! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
 //!
 //! Exit 0: an outcome or example was printed. Exit 2: the plan has problems, all of them printed
 //! as JSON on standard error. Exit 1: the command was not understood or the file not read.
@@ -8,12 +9,16 @@
 use std::io::{Read, Write};
 use std::process::ExitCode;
 
+use serde::Serialize;
+use slackwater::advice::{Beyond, SolutionOutcome, solution_of_ions};
 use slackwater::catalog::Keyed;
-use slackwater::plan::{Example, Plan, Problem};
+use slackwater::plan::{Example, IonList, IonProblem, Plan};
 use slackwater::solve;
 
 const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE or standard input
-       slackwater-solve --example bottle|bucket|covered-tank|floating-boards";
+       slackwater-solve --example bottle|bucket|covered-tank|floating-boards
+       slackwater-solve --solution [FILE]   ions as JSON, such as
+           {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -24,6 +29,8 @@ fn main() -> ExitCode {
             Some(example) => print(&example.plan().to_json()),
             None => misunderstood(&format!("there is no example '{name}'\n{USAGE}")),
         },
+        ["--solution"] | ["--solution", "-"] => ions(read_all(std::io::stdin())),
+        ["--solution", file] => ions(std::fs::File::open(file).and_then(read_all)),
         [] | ["-"] => answer(read_all(std::io::stdin())),
         [file] if !file.starts_with('-') => answer(std::fs::File::open(file).and_then(read_all)),
         _ => misunderstood(USAGE),
@@ -41,12 +48,38 @@ fn answer(text: std::io::Result<String>) -> ExitCode {
     match text {
         Err(error) => misunderstood(&error.to_string()),
         Ok(text) => match Plan::from_json(&text).and_then(|plan| solve(&plan)) {
-            Ok(outcome) => match serde_json::to_string_pretty(&outcome) {
-                Ok(json) => print(&json),
-                Err(error) => misunderstood(&error.to_string()),
-            },
+            Ok(outcome) => print_json(&outcome),
             Err(problems) => refuse(&problems),
         },
+    }
+}
+
+/// The chemistry of a bare list of ions, under the same name as in the outcome of a plan.
+fn ions(text: std::io::Result<String>) -> ExitCode {
+    #[derive(Serialize)]
+    struct Answer {
+        solution: SolutionOutcome,
+    }
+    match text {
+        Err(error) => misunderstood(&error.to_string()),
+        Ok(text) => match IonList::from_json(&text).and_then(|list| list.check()) {
+            Err(problems) => refuse(&problems),
+            Ok(ions) => match solution_of_ions(&ions) {
+                Ok(solution) => print_json(&Answer { solution }),
+                Err(Beyond) => refuse(&[IonProblem {
+                    field: None,
+                    got: text,
+                    allowed: "a solution that can be solved".to_owned(),
+                }]),
+            },
+        },
+    }
+}
+
+fn print_json(value: &impl Serialize) -> ExitCode {
+    match serde_json::to_string_pretty(value) {
+        Ok(json) => print(&json),
+        Err(error) => misunderstood(&error.to_string()),
     }
 }
 
@@ -56,10 +89,10 @@ fn print(text: &str) -> ExitCode {
     ExitCode::SUCCESS
 }
 
-fn refuse(problems: &[Problem]) -> ExitCode {
-    #[derive(serde::Serialize)]
-    struct Refusal<'a> {
-        problems: &'a [Problem],
+fn refuse<T: Serialize>(problems: &[T]) -> ExitCode {
+    #[derive(Serialize)]
+    struct Refusal<'a, T> {
+        problems: &'a [T],
     }
     let json = serde_json::to_string_pretty(&Refusal { problems }).unwrap_or_default();
     let _ = writeln!(std::io::stderr(), "{json}");

@@ -24,8 +24,6 @@ keyed! {
         /// Mattson & Peters, the solution of Sonneveld changed for leafy greens; its sulfur is
         /// left open.
         ModifiedSonneveld = "modified_sonneveld_leafy_greens",
-        /// University of Arizona, lettuce, as handed down: its charges do not balance.
-        CeacLettuce = "ceac_lettuce",
     }
 }
 
@@ -179,30 +177,6 @@ const MODIFIED_SONNEVELD: Record = Record {
              of nitrogen after Sharkey et al. (2024), Agriculture 14:1358",
 };
 
-/// As handed down.
-const CEAC: Record = Record {
-    millimoles: &[],
-    milligrams: &[
-        (NitrateN, 189.0),
-        (P, 39.0),
-        (K, 341.0),
-        (Ca, 170.0),
-        (Mg, 48.0),
-        (S, 150.0),
-        (Fe, 2.0),
-        (Mn, 0.55),
-        (Zn, 0.33),
-        (Cu, 0.05),
-        (B, 0.28),
-        (Mo, 0.05),
-    ],
-    open: &[],
-    conductivity: Some(2.0),
-    status: Status::FromMemory,
-    source: "University of Arizona, Controlled Environment Agriculture Center, lettuce; \
-             from memory, with the nitrogen taken as nitrate",
-};
-
 /// The record of a recipe.
 const fn record(recipe: RecipeChoice) -> &'static Record {
     match recipe {
@@ -211,7 +185,6 @@ const fn record(recipe: RecipeChoice) -> &'static Record {
         RecipeChoice::Steiner => &STEINER,
         RecipeChoice::SonneveldStraverLettuce => &SONNEVELD_STRAVER,
         RecipeChoice::ModifiedSonneveld => &MODIFIED_SONNEVELD,
-        RecipeChoice::CeacLettuce => &CEAC,
     }
 }
 

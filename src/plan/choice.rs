@@ -1,5 +1,6 @@
 //! The closed choices of a plan that are no entry of the catalog.
 
+use crate::catalog::acids::Acid;
 use crate::catalog::keyed::keyed;
 
 keyed! {
@@ -61,6 +62,8 @@ keyed! {
         DryBlend = "dry_blend",
         /// Two stock solutions, A and B, in equal volumes.
         Stocks = "stocks",
+        /// Single salts towards a published solution.
+        Salts = "salts",
     }
 }
 
@@ -101,5 +104,46 @@ keyed! {
         Open = "open",
         /// Capped: the whole pipe displaces solution, and wants to float.
         Capped = "capped",
+    }
+}
+
+keyed! {
+    /// What is known of the raw water.
+    WaterKind {
+        /// Rain or other nearly pure water.
+        Rain = "rain",
+        /// A tap of which only the conductivity is known.
+        Tap = "tap",
+        /// A full analysis.
+        Analysis = "analysis",
+    }
+}
+
+keyed! {
+    /// The acid that brings the solution to its pH, if any.
+    AcidChoice {
+        /// None: the pH is left as it comes.
+        None = "none",
+        /// Nitric acid.
+        Nitric = "nitric",
+        /// Phosphoric acid.
+        Phosphoric = "phosphoric",
+        /// Sulfuric acid.
+        Sulfuric = "sulfuric",
+        /// Citric acid, a solid.
+        Citric = "citric",
+    }
+}
+
+impl AcidChoice {
+    /// The acid's figures; `None` where none is used.
+    pub const fn figures(self) -> Option<Acid> {
+        match self {
+            Self::None => None,
+            Self::Nitric => Some(Acid::Nitric),
+            Self::Phosphoric => Some(Acid::Phosphoric),
+            Self::Sulfuric => Some(Acid::Sulfuric),
+            Self::Citric => Some(Acid::Citric),
+        }
     }
 }

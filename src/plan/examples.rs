@@ -1,8 +1,12 @@
 //! Four ready plans in an invented scenario: the gardens of Sandpiper School.
 
-use super::choice::{CalciumNitrate, DateMeaning, Dosing, Method, Pattern, PipeEnds, StrengthBy};
-use super::model::{Plan, VERSION};
+use super::choice::{
+    AcidChoice, CalciumNitrate, DateMeaning, Dosing, Method, Pattern, PipeEnds, StrengthBy,
+    WaterKind,
+};
+use super::model::{Plan, SaltLine, VERSION};
 use super::{Entry, Pick};
+use crate::catalog::Keyed;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
 use crate::catalog::crops::CropKind;
@@ -10,6 +14,8 @@ use crate::catalog::foams::Foam;
 use crate::catalog::keyed::keyed;
 use crate::catalog::pipes::PipeChoice;
 use crate::catalog::pots::PotChoice;
+use crate::catalog::recipes::RecipeChoice;
+use crate::catalog::salts::Salt;
 use crate::catalog::vessels::VesselChoice;
 
 keyed! {
@@ -86,7 +92,29 @@ fn common() -> Plan {
     fertilizer.strength_by = Pick::Known(StrengthBy::Conductivity);
     fertilizer.target_ec_ms_per_cm = Entry::Number(1.3);
     fertilizer.target_n_mg_per_l = Entry::Number(150.0);
-    fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.1);
+    fertilizer.water_kind = Pick::Known(WaterKind::Rain);
+    fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.4);
+    let water = &mut fertilizer.water;
+    water.ca_mg_per_l = Entry::Number(50.0);
+    water.mg_mg_per_l = Entry::Number(10.0);
+    water.na_mg_per_l = Entry::Number(10.0);
+    water.k_mg_per_l = Entry::Number(2.0);
+    water.cl_mg_per_l = Entry::Number(15.0);
+    water.so4_mg_per_l = Entry::Number(20.0);
+    water.alkalinity_mg_per_l_caco3 = Entry::Number(150.0);
+    water.no3_mg_per_l = Entry::Number(1.0);
+    water.ph = Entry::Number(7.5);
+    fertilizer.acid = Pick::Known(AcidChoice::None);
+    fertilizer.acid_pct = Entry::Number(60.0);
+    fertilizer.acid_density_g_per_ml = Entry::Number(1.37);
+    fertilizer.target_ph = Entry::Number(6.0);
+    fertilizer.stock_volume_l = Entry::Number(10.0);
+    fertilizer.store_temperature_c = Entry::Number(10.0);
+    fertilizer.recipe = Pick::Known(RecipeChoice::ALL[0]);
+    fertilizer.recipe_strength_pct = Entry::Number(75.0);
+    fertilizer.salts = shelf();
+    fertilizer.crops_in_a_row = Entry::Number(1.0);
+    "$".clone_into(&mut fertilizer.currency);
     fertilizer.calcium_nitrate = Pick::Known(CalciumNitrate::DoubleSalt);
     fertilizer.stock_a_calcium_nitrate_g_per_l = Entry::Number(120.0);
     fertilizer.stock_b_blend_g_per_l = Entry::Number(120.0);
@@ -109,6 +137,7 @@ fn bottle(plan: &mut Plan) {
     plan.crop.date = Entry::from("2027-02-01");
     plan.crop.target_head_g = Entry::Number(160.0);
     plan.choose_climate(ClimateChoice::MildHumidCoast);
+    tap(plan);
 }
 
 fn bucket(plan: &mut Plan) {
@@ -120,6 +149,7 @@ fn bucket(plan: &mut Plan) {
     plan.crop.spacing_along_cm = Entry::Number(25.0);
     plan.crop.date = Entry::from("2027-02-01");
     plan.choose_climate(ClimateChoice::MildHumidCoast);
+    tap(plan);
 }
 
 fn covered_tank(plan: &mut Plan) {
@@ -149,4 +179,34 @@ fn stocks(plan: &mut Plan) {
     plan.fertilizer.dosing = Pick::Known(Dosing::Stocks);
     plan.fertilizer.target_ec_ms_per_cm = Entry::Number(1.5);
     plan.choose_blend(BlendChoice::Grade8x15x36);
+}
+
+/// Salts that make every ready recipe.
+fn shelf() -> Vec<SaltLine> {
+    [
+        Salt::CalciumNitrate,
+        Salt::PotassiumNitrate,
+        Salt::MonopotassiumPhosphate,
+        Salt::MonoammoniumPhosphate,
+        Salt::MagnesiumSulfate,
+        Salt::PotassiumSulfate,
+        Salt::IronDtpa,
+        Salt::ManganeseSulfate,
+        Salt::ZincSulfate,
+        Salt::CopperSulfate,
+        Salt::BoricAcid,
+        Salt::SodiumMolybdate,
+    ]
+    .into_iter()
+    .map(|salt| SaltLine {
+        salt: Pick::Known(salt),
+        ..SaltLine::default()
+    })
+    .collect()
+}
+
+/// A tap of which only the conductivity is known.
+fn tap(plan: &mut Plan) {
+    plan.fertilizer.water_kind = Pick::Known(WaterKind::Tap);
+    plan.fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.3);
 }

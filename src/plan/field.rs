@@ -2,7 +2,7 @@
 
 use super::model::Plan;
 use super::quantity::Dimension;
-use super::{Entry, MeasuredPair};
+use super::{Entry, MeasuredPair, SaltLine};
 
 /// What a field takes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -37,6 +37,14 @@ macro_rules! fields {
             MeasuredDepth(u8),
             /// The measured pairs together.
             Measured,
+            /// The salt on the shelf with this index.
+            SaltChoice(u8),
+            /// Its purity.
+            SaltPurity(u8),
+            /// Its price.
+            SaltPrice(u8),
+            /// The salts together.
+            Salts,
         }
 
         impl Field {
@@ -51,6 +59,10 @@ macro_rules! fields {
                     Self::MeasuredVolume(index) => format!("container.measured[{index}].volume_l"),
                     Self::MeasuredDepth(index) => format!("container.measured[{index}].depth_cm"),
                     Self::Measured => "container.measured".to_owned(),
+                    Self::SaltChoice(index) => format!("fertilizer.salts[{index}].salt"),
+                    Self::SaltPurity(index) => format!("fertilizer.salts[{index}].purity_pct"),
+                    Self::SaltPrice(index) => format!("fertilizer.salts[{index}].price_per_kg"),
+                    Self::Salts => "fertilizer.salts".to_owned(),
                 }
             }
 
@@ -78,8 +90,22 @@ macro_rules! fields {
                         usual_low: 0.0,
                         usual_high: 300.0,
                     }),
+                    Self::SaltPurity(_) => Some(Limits {
+                        dimension: Dimension::Percent,
+                        low: 1.0,
+                        high: 100.0,
+                        usual_low: 1.0,
+                        usual_high: 100.0,
+                    }),
+                    Self::SaltPrice(_) => Some(Limits {
+                        dimension: Dimension::Price,
+                        low: 0.0,
+                        high: 1_000_000.0,
+                        usual_low: 0.0,
+                        usual_high: 1_000_000.0,
+                    }),
                     $(Self::$choice => None,)+
-                    Self::Measured => None,
+                    Self::Measured | Self::SaltChoice(_) | Self::Salts => None,
                 }
             }
 
@@ -90,8 +116,10 @@ macro_rules! fields {
                     $(Self::$name => Some(&plan.$($at).+),)+
                     Self::MeasuredVolume(index) => pair(plan, index).map(|pair| &pair.volume_l),
                     Self::MeasuredDepth(index) => pair(plan, index).map(|pair| &pair.depth_cm),
+                    Self::SaltPurity(index) => line(plan, index).map(|line| &line.purity_pct),
+                    Self::SaltPrice(index) => line(plan, index).map(|line| &line.price_per_kg),
                     $(Self::$choice => None,)+
-                    Self::Measured => None,
+                    Self::Measured | Self::SaltChoice(_) | Self::Salts => None,
                 }
             }
 
@@ -109,12 +137,26 @@ macro_rules! fields {
                         .measured
                         .get_mut(usize::from(index))
                         .map(|pair| &mut pair.depth_cm),
+                    Self::SaltPurity(index) => plan
+                        .fertilizer
+                        .salts
+                        .get_mut(usize::from(index))
+                        .map(|line| &mut line.purity_pct),
+                    Self::SaltPrice(index) => plan
+                        .fertilizer
+                        .salts
+                        .get_mut(usize::from(index))
+                        .map(|line| &mut line.price_per_kg),
                     $(Self::$choice => None,)+
-                    Self::Measured => None,
+                    Self::Measured | Self::SaltChoice(_) | Self::Salts => None,
                 }
             }
         }
     };
+}
+
+fn line(plan: &Plan, index: u8) -> Option<&SaltLine> {
+    plan.fertilizer.salts.get(usize::from(index))
 }
 
 fn pair(plan: &Plan, index: u8) -> Option<&MeasuredPair> {
@@ -236,6 +278,47 @@ fields! {
         /// Magnesium sulfate heptahydrate in stock solution B.
         StockBMagnesiumSulfate = fertilizer.stock_b_magnesium_sulfate_g_per_l, StockStrength, 0.0..=500.0, usual 0.0..=150.0;
 
+        /// Calcium of the raw water.
+        WaterCalcium = fertilizer.water.ca_mg_per_l, Concentration, 0.0..=800.0, usual 0.0..=120.0;
+        /// Magnesium of the raw water.
+        WaterMagnesium = fertilizer.water.mg_mg_per_l, Concentration, 0.0..=400.0, usual 0.0..=40.0;
+        /// Sodium of the raw water.
+        WaterSodium = fertilizer.water.na_mg_per_l, Concentration, 0.0..=1200.0, usual 0.0..=50.0;
+        /// Potassium of the raw water.
+        WaterPotassium = fertilizer.water.k_mg_per_l, Concentration, 0.0..=300.0, usual 0.0..=10.0;
+        /// Chloride of the raw water.
+        WaterChloride = fertilizer.water.cl_mg_per_l, Concentration, 0.0..=2000.0, usual 0.0..=70.0;
+        /// Sulfate of the raw water, as SO4.
+        WaterSulfate = fertilizer.water.so4_mg_per_l, Concentration, 0.0..=2000.0, usual 0.0..=100.0;
+        /// Alkalinity of the raw water, as `CaCO3`.
+        WaterAlkalinity = fertilizer.water.alkalinity_mg_per_l_caco3, Concentration, 0.0..=1000.0, usual 0.0..=150.0;
+        /// Nitrate of the raw water, as NO3.
+        WaterNitrate = fertilizer.water.no3_mg_per_l, Concentration, 0.0..=900.0, usual 0.0..=45.0;
+        /// pH of the raw water.
+        WaterPh = fertilizer.water.ph, Fine, 3.0..=11.0, usual 6.0..=8.5;
+        /// Strength of the acid by mass.
+        AcidStrength = fertilizer.acid_pct, Percent, 1.0..=100.0, usual 5.0..=100.0;
+        /// Density of the acid.
+        AcidDensity = fertilizer.acid_density_g_per_ml, Fine, 0.9..=2.0, usual 1.0..=1.85;
+        /// pH that the acid brings the solution to.
+        TargetPh = fertilizer.target_ph, Fine, 4.0..=7.5, usual 5.5..=6.5;
+        /// Volume of each stock solution that is made up.
+        StockVolume = fertilizer.stock_volume_l, Volume, 0.1..=10_000.0, usual 1.0..=1000.0;
+        /// Coldest temperature of the store of the stocks.
+        StoreTemperature = fertilizer.store_temperature_c, Temperature, 0.0..=40.0, usual 5.0..=30.0;
+        /// Strength of the published solution.
+        RecipeStrength = fertilizer.recipe_strength_pct, Percent, 5.0..=300.0, usual 40.0..=120.0;
+        /// Crops that grow on one charge, one after another.
+        CropsInARow = fertilizer.crops_in_a_row, Count, 1.0..=5.0, usual 1.0..=3.0;
+        /// Price of a kilogram of blend.
+        PriceBlend = fertilizer.blend_price_per_kg, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a kilogram of calcium nitrate.
+        PriceCalciumNitrate = fertilizer.calcium_nitrate_price_per_kg, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a kilogram of magnesium sulfate.
+        PriceMagnesiumSulfate = fertilizer.magnesium_sulfate_price_per_kg, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a kilogram of acid.
+        PriceAcid = fertilizer.acid_price_per_kg, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+
         /// Latitude, north positive.
         Latitude = climate.latitude_deg, Latitude, -90.0..=90.0, usual -60.0..=60.0;
         /// Height above sea level.
@@ -280,6 +363,12 @@ fields! {
         Dosing = fertilizer.dosing;
         /// The blend.
         Blend = fertilizer.blend;
+        /// What is known of the raw water.
+        WaterKind = fertilizer.water_kind;
+        /// The acid.
+        Acid = fertilizer.acid;
+        /// The published solution.
+        Recipe = fertilizer.recipe;
         /// EC or nitrogen as the target.
         StrengthBy = fertilizer.strength_by;
         /// Which calcium nitrate.
@@ -290,13 +379,6 @@ fields! {
         DaylightBy = climate.daylight_by;
         /// The shelter.
         Shelter = climate.shelter;
-    }
-}
-
-impl Field {
-    /// Whether the field may stay empty.
-    pub const fn optional(self) -> bool {
-        matches!(self, Self::FillDepth)
     }
 }
 

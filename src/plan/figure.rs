@@ -53,10 +53,15 @@ pub fn figure(dimension: Dimension, saved: f64, system: UnitSystem) -> Figure {
             symbol: "lb",
         },
         Dimension::Mass if us => shown(decimals(value, 1)),
+        Dimension::Mass if value > 0.0 && value < 0.1 => Figure {
+            text: significant_decimals(value * 1000.0, 2),
+            symbol: "mg",
+        },
+        Dimension::Mass if value < 1.0 => shown(decimals(value, 2)),
         Dimension::Mass | Dimension::SmallLength => {
             shown(decimals(value, usize::from(value < 10.0)))
         }
-        Dimension::Conductivity => shown(decimals(value, 2)),
+        Dimension::Conductivity | Dimension::Price | Dimension::Fine => shown(decimals(value, 2)),
         Dimension::WaterUse | Dimension::Factor => shown(significant_decimals(value, 2)),
         Dimension::Concentration | Dimension::Percent | Dimension::DailyLight => {
             shown(significant_decimals(value, 2))
@@ -88,6 +93,12 @@ fn volume(litres: f64, value: f64, system: UnitSystem) -> Figure {
         _ => 0,
     };
     let symbol = Dimension::Volume.symbol(system);
+    if system == UnitSystem::UsCustomary && value < 0.25 {
+        return Figure {
+            text: significant_decimals(value * 128.0, 2),
+            symbol: "fl oz",
+        };
+    }
     if system == UnitSystem::Metric && litres < 1.0 {
         return Figure {
             text: significant_decimals(litres * 1000.0, 2),
@@ -171,6 +182,8 @@ mod tests {
         assert_eq!(metric(Dimension::Volume, 358.8), "359 L");
         assert_eq!(metric(Dimension::Mass, 7.02), "7 g");
         assert_eq!(metric(Dimension::Mass, 33.3), "33 g");
+        assert_eq!(metric(Dimension::Mass, 0.54), "0.54 g");
+        assert_eq!(metric(Dimension::Mass, 0.031), "31 mg");
         assert_eq!(metric(Dimension::Mass, 1234.0), "1.23 kg");
         assert_eq!(metric(Dimension::Conductivity, 1.4999), "1.5 mS/cm");
         assert_eq!(metric(Dimension::Temperature, -0.04), "0 °C");

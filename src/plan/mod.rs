@@ -7,6 +7,7 @@ mod entry;
 mod examples;
 mod field;
 mod figure;
+mod ions;
 mod model;
 mod pick;
 mod presets;
@@ -14,18 +15,22 @@ mod problem;
 mod quantity;
 
 pub use check::{
-    Boards, Climate, Container, Crop, Daylight, Fertilizer, Light, Mixture, Pipes, Pot, Rectangle,
-    Sound, Strength, Unusual, check, read_text, used_fields,
+    AcidDose, Boards, Climate, Container, Crop, Daylight, Fertilizer, Light, Mixture, Pipes, Pot,
+    Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks, Strength, Unusual, check, read_text,
+    used_fields,
 };
 pub use choice::{
-    CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape, StrengthBy,
+    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
+    StrengthBy, WaterKind,
 };
 pub use entry::Entry;
 pub use examples::Example;
 pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
+pub use ions::{IONS, IonList, IonProblem, SoundIons};
 pub use model::{
-    ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, VERSION,
+    ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, SaltLine,
+    VERSION, WaterPlan,
 };
 pub use pick::Pick;
 pub use problem::{Problem, ProblemKind, Rule};

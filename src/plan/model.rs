@@ -6,7 +6,8 @@
 use serde::{Deserialize, Serialize};
 
 use super::choice::{
-    CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape, StrengthBy,
+    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
+    StrengthBy, WaterKind,
 };
 use super::{Entry, Pick};
 use crate::catalog::blends::BlendChoice;
@@ -14,6 +15,8 @@ use crate::catalog::climates::ClimateChoice;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
 use crate::catalog::pipes::PipeChoice;
+use crate::catalog::recipes::RecipeChoice;
+use crate::catalog::salts::Salt;
 use crate::catalog::shelters::Shelter;
 
 /// The version of the plan document that this program writes.
@@ -138,11 +141,59 @@ pub struct FertilizerPlan {
     pub strength_by: Pick<StrengthBy>,
     pub target_ec_ms_per_cm: Entry,
     pub target_n_mg_per_l: Entry,
+    pub water_kind: Pick<WaterKind>,
     pub raw_water_ec_ms_per_cm: Entry,
+    pub water: WaterPlan,
+    pub acid: Pick<AcidChoice>,
+    pub acid_pct: Entry,
+    pub acid_density_g_per_ml: Entry,
+    pub target_ph: Entry,
     pub calcium_nitrate: Pick<CalciumNitrate>,
     pub stock_a_calcium_nitrate_g_per_l: Entry,
     pub stock_b_blend_g_per_l: Entry,
     pub stock_b_magnesium_sulfate_g_per_l: Entry,
+    pub stock_volume_l: Entry,
+    pub store_temperature_c: Entry,
+    pub recipe: Pick<RecipeChoice>,
+    pub recipe_strength_pct: Entry,
+    pub salts: Vec<SaltLine>,
+    pub crops_in_a_row: Entry,
+    pub currency: String,
+    pub blend_price_per_kg: Entry,
+    pub calcium_nitrate_price_per_kg: Entry,
+    pub magnesium_sulfate_price_per_kg: Entry,
+    pub acid_price_per_kg: Entry,
+}
+
+/// The analysis of the raw water.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+#[expect(
+    missing_docs,
+    reason = "each field's meaning stands at its variant of `Field`"
+)]
+pub struct WaterPlan {
+    pub ca_mg_per_l: Entry,
+    pub mg_mg_per_l: Entry,
+    pub na_mg_per_l: Entry,
+    pub k_mg_per_l: Entry,
+    pub cl_mg_per_l: Entry,
+    pub so4_mg_per_l: Entry,
+    pub alkalinity_mg_per_l_caco3: Entry,
+    pub no3_mg_per_l: Entry,
+    pub ph: Entry,
+}
+
+/// One salt on the grower's shelf.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SaltLine {
+    /// Key of a salt of the catalog, or the formula of one of the grower's own.
+    pub salt: Pick<Salt>,
+    /// Purity, per cent by mass.
+    pub purity_pct: Entry,
+    /// Price of a kilogram.
+    pub price_per_kg: Entry,
 }
 
 /// The guaranteed analysis of the blend, in per cent by mass, as printed on its bag.

@@ -1,6 +1,6 @@
 //! Catalog entries written into a plan's fields.
 
-use super::choice::{Method, Shape};
+use super::choice::{AcidChoice, Method, Shape};
 use super::model::Plan;
 use super::{Entry, Field, Pick};
 use crate::catalog::blends::BlendChoice;
@@ -10,6 +10,7 @@ use crate::catalog::shelters::Shelter;
 use crate::catalog::vessels::{VesselChoice, VesselFigures};
 use crate::science::label::Label;
 use crate::science::units::Ratio;
+use crate::science::units::mass_density::gram_per_cubic_centimeter;
 use crate::science::units::ratio::percent;
 
 impl Plan {
@@ -108,10 +109,25 @@ impl Plan {
         }
     }
 
+    /// Chooses an acid and copies its usual strength and density.
+    pub fn choose_acid(&mut self, acid: AcidChoice) {
+        self.fertilizer.acid = Pick::Known(acid);
+        let Some(figures) = acid.figures() else {
+            return;
+        };
+        let strength = figures.usual_strength();
+        self.set(Field::AcidStrength, tidy(strength.get::<percent>()));
+        if let Ok(density) = figures.density(strength) {
+            self.set(
+                Field::AcidDensity,
+                tidy(density.get::<gram_per_cubic_centimeter>()),
+            );
+        }
+    }
+
     fn set_label(&mut self, label: &Label) {
-        // The catalog holds per cents as fractions; back to what a label prints, without the
-        // trailing digits of the conversion.
-        let printed = |ratio: Ratio| (ratio.get::<percent>() * 1e6).round() / 1e6;
+        // The catalog holds per cents as fractions; back to what a label prints.
+        let printed = |ratio: Ratio| tidy(ratio.get::<percent>());
         self.set_all(
             [
                 Field::LabelNitrogen,
@@ -189,4 +205,9 @@ impl Plan {
             (shelter.effect().light_through * 100.0).round(),
         );
     }
+}
+
+/// A catalog figure without the trailing digits that a change of units leaves.
+fn tidy(value: f64) -> f64 {
+    (value * 1e6).round() / 1e6
 }

@@ -71,6 +71,11 @@ pub enum ProblemKind {
         /// The keys that are allowed.
         allowed: Vec<&'static str>,
     },
+    /// Neither a salt of the catalog nor a chemical formula.
+    NotAFormula {
+        /// What stands there.
+        got: String,
+    },
     /// No calendar date of the form year-month-day.
     NotADate {
         /// What stands there.

@@ -4,7 +4,6 @@
 
 pub mod air;
 pub mod canopy;
-pub mod conductivity;
 pub mod diurnal;
 pub mod evapotranspiration;
 pub mod flotation;

@@ -4,12 +4,14 @@
 //! area ([`plants`]), and the solution falls in its container ([`Tank`]). So one course of the
 //! plants serves every pipe size and fill that is asked about.
 
+mod chemistry;
 mod day;
 mod nutrients;
 mod plants;
 mod solution;
 
-pub use nutrients::{Balance, MajorNutrient, NutrientCourse, Nutrients, nutrients};
+pub use chemistry::{Background, Chemistry, totals_of};
+pub use nutrients::{Balance, Charge, MajorNutrient, NutrientDay, Nutrients, nutrients};
 pub use plants::{Beyond, Hour, PlantCourse, plants, seedling};
 pub use solution::{Cover, State, Tank};
 

@@ -1,16 +1,17 @@
-//! What the crop takes from the solution and what that leaves, by mass balance.
+//! What the crop takes from the solution and what that leaves: mass balance and equilibria, day by
+//! day.
 
 use serde::Serialize;
 
-use super::plants::PlantCourse;
+use super::chemistry::{Background, Chemistry};
+use super::plants::{Beyond, PlantCourse};
 use crate::catalog::Keyed;
 use crate::catalog::keyed::keyed;
 use crate::catalog::tissue::TissueContent;
-use crate::science::conductivity::from_cation_charge;
 use crate::science::label::{Concentrations, Nutrient};
-use crate::science::units::electrical_conductivity::siemens_per_meter;
+use crate::science::solution::Speciation;
 use crate::science::units::mass::gram;
-use crate::science::units::mass_concentration::{gram_per_liter, milligram_per_liter};
+use crate::science::units::mass_concentration::gram_per_liter;
 use crate::science::units::ratio::ratio;
 use crate::science::units::volume::liter;
 use crate::science::units::{ElectricalConductivity, MassConcentration, Volume};
@@ -44,8 +45,8 @@ impl MajorNutrient {
         content.typical.get::<ratio>()
     }
 
-    /// What the solution holds of it.
-    fn held(self, solution: &Concentrations) -> MassConcentration {
+    /// What a solution holds of it.
+    pub fn held(self, solution: &Concentrations) -> MassConcentration {
         match self {
             Self::Nitrogen => solution.nitrogen(),
             Self::Phosphorus => solution.of(Nutrient::P),
@@ -56,124 +57,168 @@ impl MajorNutrient {
     }
 }
 
+/// The forms in which the crop takes a nutrient.
+const TAKEN_AS: [(Nutrient, MajorNutrient); 7] = [
+    (Nutrient::NitrateN, MajorNutrient::Nitrogen),
+    (Nutrient::AmmoniumN, MajorNutrient::Nitrogen),
+    (Nutrient::UreaN, MajorNutrient::Nitrogen),
+    (Nutrient::P, MajorNutrient::Phosphorus),
+    (Nutrient::K, MajorNutrient::Potassium),
+    (Nutrient::Ca, MajorNutrient::Calcium),
+    (Nutrient::Mg, MajorNutrient::Magnesium),
+];
+
 /// One nutrient of one container over the season.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Balance {
     /// Which.
     pub nutrient: MajorNutrient,
-    /// What the fertilizer brings, g.
+    /// What fertilizer and raw water bring, g.
     pub supply_g: f64,
-    /// What the crop takes up to the end, g.
+    /// What the crop would take up to the end, g.
     pub need_g: f64,
     /// Days after planting on which the supply is used up; `None` when it lasts.
     pub runs_short_day: Option<u32>,
 }
 
 /// The nutrients of one container.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Nutrients {
     /// One balance a nutrient.
     pub balances: Vec<Balance>,
     /// Day by day from planting.
-    pub days: Vec<NutrientCourse>,
+    pub days: Vec<NutrientDay>,
+    /// The solution at the end, at 25 °C.
+    pub last: Speciation,
 }
 
 /// The solution at the end of a day.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct NutrientCourse {
-    /// Estimated conductivity at 25 °C.
+pub struct NutrientDay {
+    /// Conductivity at 25 °C.
     pub conductivity: ElectricalConductivity,
-    /// What is left of each of [`MajorNutrient::ALL`], mass per volume.
-    pub left: [MassConcentration; 5],
+    /// pH at 25 °C.
+    pub ph: f64,
+    /// What is left, mass per volume.
+    pub left: Concentrations,
 }
 
-/// Follows the nutrients of one container.
+/// What goes into a season's nutrients.
+pub struct Charge<'a> {
+    /// Everything nutritious that is dissolved at planting, raw water included.
+    pub nutrients: Concentrations,
+    /// What stays in the water.
+    pub background: Background,
+    /// Volume at planting.
+    pub volume: Volume,
+    /// Nutrients in the crop's dry mass.
+    pub tissue: &'a TissueContent,
+    /// Plants over the container.
+    pub plants: u32,
+}
+
+impl Charge<'_> {
+    /// Grams that the crop has taken at the end of a day, by the typical content of its tissue,
+    /// however much there is.
+    fn taken(&self, nutrient: MajorNutrient, course: &PlantCourse, day: usize) -> f64 {
+        let dry = |day: usize| {
+            course
+                .at_day(day)
+                .map_or(0.0, |hour| hour.dry.get::<gram>())
+        };
+        (dry(day) - dry(0)).max(0.0) * f64::from(self.plants) * nutrient.content(self.tissue)
+    }
+
+    fn supply(&self, nutrient: MajorNutrient) -> f64 {
+        nutrient.held(&self.nutrients).get::<gram_per_liter>() * self.volume.get::<liter>()
+    }
+
+    /// Share of the water that is left at the end of a day; the last drop has no concentration.
+    pub fn water_left(&self, course: &PlantCourse, day: usize) -> f64 {
+        const LAST: f64 = 0.02;
+        let litres = self.volume.get::<liter>();
+        let drawn = course
+            .at_day(day)
+            .map_or(0.0, |hour| hour.drawn.get::<liter>());
+        (1.0 - drawn / litres).max(LAST)
+    }
+
+    /// What is left at the end of a day, concentrated by the water that has gone.
+    ///
+    /// The forms of nitrogen are taken in step with what there is of each.
+    pub fn left(&self, course: &PlantCourse, day: usize) -> Concentrations {
+        let concentrated = 1.0 / self.water_left(course, day);
+        let mut left = self.nutrients;
+        for nutrient in Nutrient::ALL {
+            let share =
+                TAKEN_AS
+                    .iter()
+                    .find(|(form, _)| *form == nutrient)
+                    .map_or(1.0, |&(_, of)| {
+                        let supply = self.supply(of);
+                        if supply > 0.0 {
+                            (1.0 - self.taken(of, course, day) / supply).max(0.0)
+                        } else {
+                            0.0
+                        }
+                    });
+            let now = self.nutrients.of(nutrient) * share * concentrated;
+            // Stronger than any solution can be held, the figure stays as it was.
+            left = left.with(nutrient, now).unwrap_or(left);
+        }
+        left
+    }
+}
+
+/// Follows the nutrients of one container to the end of a day.
 ///
-/// The crop takes nutrients in step with its dry mass, by the typical content of its tissue, until
-/// the supply is used up. What the raw water brings stays and is concentrated as the volume falls.
-/// `solution`: what the fertilizer brings at planting. `start`: volume at planting. `raw_water`:
-/// its conductivity. The conductivity of what is left is a tenth of the charge of its cations
-/// (Sonneveld and Voogt 2009), an estimate.
+/// The crop takes nutrients in step with its dry mass, until the supply is used up. What the water
+/// brings beside nutrients is concentrated as the volume falls. Each day's solution is solved for
+/// its equilibria in contact with the air.
+///
+/// # Errors
+/// [`Beyond`] when a solution cannot be solved.
 pub fn nutrients(
-    solution: &Concentrations,
-    start: Volume,
-    raw_water: ElectricalConductivity,
+    chemistry: &Chemistry,
+    charge: &Charge,
     course: &PlantCourse,
     days: usize,
-    plants: u32,
-    tissue: &TissueContent,
-) -> Nutrients {
-    let litres = start.get::<liter>();
-    let supply = |nutrient: MajorNutrient| nutrient.held(solution).get::<gram_per_liter>() * litres;
-    let dry_at = |day: usize| {
-        course
-            .at_day(day)
-            .map_or(0.0, |hour| hour.dry.get::<gram>())
-            * f64::from(plants)
-    };
-    let grown = |day: usize| (dry_at(day) - dry_at(0)).max(0.0);
-    let taken = |nutrient: MajorNutrient, day: usize| grown(day) * nutrient.content(tissue);
-
+) -> Result<Nutrients, Beyond> {
     let balances = MajorNutrient::ALL
         .iter()
         .map(|&nutrient| {
-            let supply_g = supply(nutrient);
+            let supply_g = charge.supply(nutrient);
             Balance {
                 nutrient,
                 supply_g,
-                need_g: taken(nutrient, days),
+                need_g: charge.taken(nutrient, course, days),
                 runs_short_day: (0..=days)
-                    .find(|&day| taken(nutrient, day) > supply_g)
+                    .find(|&day| charge.taken(nutrient, course, day) > supply_g)
                     .and_then(|day| u32::try_from(day).ok()),
             }
         })
         .collect();
-    let mut salts = ElectricalConductivity::default();
-    let course_of_days = (0..=days)
-        .map(|day| {
-            let drawn = course
-                .at_day(day)
-                .map_or(0.0, |hour| hour.drawn.get::<liter>());
-            // The last drop has no concentration.
-            let left_l = (litres - drawn).max(litres * 1e-3);
-            let share_left = |nutrient: MajorNutrient| {
-                let supply = supply(nutrient);
-                if supply > 0.0 {
-                    (1.0 - taken(nutrient, day) / supply).max(0.0)
-                } else {
-                    0.0
-                }
-            };
-            let mut rest = *solution;
-            for (nutrient, of) in [
-                (Nutrient::NitrateN, MajorNutrient::Nitrogen),
-                (Nutrient::AmmoniumN, MajorNutrient::Nitrogen),
-                (Nutrient::UreaN, MajorNutrient::Nitrogen),
-                (Nutrient::P, MajorNutrient::Phosphorus),
-                (Nutrient::K, MajorNutrient::Potassium),
-                (Nutrient::Ca, MajorNutrient::Calcium),
-                (Nutrient::Mg, MajorNutrient::Magnesium),
-            ] {
-                let now = solution.of(nutrient) * share_left(of) * (litres / left_l);
-                // Beyond the strongest solution that can be held the figure stays as it was.
-                rest = rest.with(nutrient, now).unwrap_or(rest);
-            }
-            // So does the conductivity beyond the reach of its rule.
-            salts = from_cation_charge(rest.cation_charge()).unwrap_or(salts);
-            let mut left = [MassConcentration::new::<milligram_per_liter>(0.0); 5];
-            for (slot, &nutrient) in left.iter_mut().zip(MajorNutrient::ALL) {
-                *slot = nutrient.held(&rest);
-            }
-            NutrientCourse {
-                conductivity: ElectricalConductivity::new::<siemens_per_meter>(
-                    raw_water.get::<siemens_per_meter>() * litres / left_l,
-                ) + salts,
-                left,
-            }
-        })
-        .collect();
-    Nutrients {
-        balances,
-        days: course_of_days,
+    let mut followed = Vec::with_capacity(days + 1);
+    let mut near: Option<Speciation> = None;
+    for day in 0..=days {
+        let left = charge.left(course, day);
+        let factor = 1.0 / charge.water_left(course, day);
+        let recipe = chemistry.recipe(&left, &charge.background, factor);
+        let solution = match &near {
+            Some(near) => chemistry.standard().solve_near(&recipe, near),
+            None => chemistry.standard().solve(&recipe),
+        }
+        .map_err(|_| Beyond)?;
+        followed.push(NutrientDay {
+            conductivity: solution.conductivity(),
+            ph: solution.ph(),
+            left,
+        });
+        near = Some(solution);
     }
+    Ok(Nutrients {
+        balances,
+        days: followed,
+        last: near.ok_or(Beyond)?,
+    })
 }

@@ -7,7 +7,8 @@ use serde_json::Value;
 use slackwater::catalog::Keyed;
 use slackwater::catalog::climates::ClimateChoice;
 use slackwater::plan::{
-    Example, Field, MeasuredPair, Method, Pick, Plan, Problem, ProblemKind, Shape, used_fields,
+    AcidChoice, Example, Field, MeasuredPair, Method, Pick, Plan, Problem, ProblemKind, SaltLine,
+    Shape, used_fields,
 };
 use slackwater::solve;
 
@@ -22,7 +23,14 @@ const DOUBTFUL: &[&str] = &["-1", "0", "1e300", "true", "[]", "{}", "-1e309", r#
 
 /// Fields whose emptiness means something.
 fn may_be_empty(field: Field) -> bool {
-    field == Field::FillDepth || field.path().starts_with("fertilizer.label.")
+    let path = field.path();
+    field == Field::FillDepth
+        || path.starts_with("fertilizer.label.")
+        // What a report of the water leaves out was not found; a pH there is always one.
+        || (path.starts_with("fertilizer.water.") && field != Field::WaterPh)
+        // Prices are no condition, and a line of the shelf without a salt is none.
+        || path.ends_with("price_per_kg")
+        || path.starts_with("fertilizer.salts[")
 }
 
 /// Which field is blamed when this one is within its limits but at odds with it.
@@ -36,6 +44,9 @@ fn at_odds(field: Field) -> &'static [Field] {
         // A line of the label is at odds with the printed total, or leaves nothing that conducts.
         Field::LabelNitrate | Field::LabelAmmonium | Field::LabelUrea => &[Field::LabelNitrogen],
         Field::LabelPotash | Field::LabelMagnesium | Field::LabelCalcium => &[Field::Blend],
+        // Water that brings more than the target.
+        Field::RawWaterConductivity => &[Field::TargetConductivity],
+        Field::WaterNitrate => &[Field::TargetNitrogen],
         _ => &[],
     }
 }
@@ -53,7 +64,7 @@ pub fn plans() -> Vec<(String, Plan)> {
         let plan = sound_plan(80, Method::Bucket, shape);
         plans.push((format!("bucket, {}", shape.key()), plan));
     }
-    let variants: [Variant; 5] = [
+    let variants: [Variant; 11] = [
         ("lamps", |plan| {
             plan.choose_climate(ClimateChoice::RoomUnderLamps);
         }),
@@ -68,6 +79,33 @@ pub fn plans() -> Vec<(String, Plan)> {
         }),
         ("own fill", |plan| {
             plan.container.fill_depth_cm = 13.0.into();
+        }),
+        ("tap", |plan| {
+            plan.fertilizer.water_kind = Pick::from_key("tap");
+        }),
+        ("analysis", |plan| {
+            plan.fertilizer.water_kind = Pick::from_key("analysis");
+        }),
+        ("nitrogen above an analysis", |plan| {
+            plan.fertilizer.water_kind = Pick::from_key("analysis");
+            plan.fertilizer.strength_by = Pick::from_key("nitrogen");
+        }),
+        ("nitric acid", |plan| {
+            plan.fertilizer.water_kind = Pick::from_key("analysis");
+            plan.choose_acid(AcidChoice::Nitric);
+        }),
+        ("citric acid", |plan| {
+            plan.fertilizer.water_kind = Pick::from_key("tap");
+            plan.choose_acid(AcidChoice::Citric);
+        }),
+        ("salts", |plan| {
+            plan.fertilizer.dosing = Pick::from_key("salts");
+            plan.fertilizer.salts.truncate(6);
+            plan.fertilizer.salts.push(SaltLine {
+                salt: Pick::from_key("Mg(NO3)2.6H2O"),
+                purity_pct: 98.0.into(),
+                price_per_kg: 2.0.into(),
+            });
         }),
     ];
     for (name, change) in variants {
@@ -111,7 +149,7 @@ fn named(problems: &[Problem]) -> BTreeSet<Field> {
 fn used(plan: &Plan) -> Vec<Field> {
     used_fields(plan)
         .into_iter()
-        .filter(|field| *field != Field::Measured)
+        .filter(|field| !matches!(field, Field::Measured | Field::Salts))
         .collect()
 }
 
@@ -130,7 +168,9 @@ fn a_hopeless_value_always_names_its_field() {
             for raw in HOPELESS {
                 let empty = matches!(*raw, r#""""# | "null");
                 let answer = answer(&with_raw(&plan, &[field], raw));
-                if empty && may_be_empty(field) {
+                // Sodium and nitrogen make a formula.
+                let formula = raw.contains("NaN") && matches!(field, Field::SaltChoice(_));
+                if formula || empty && may_be_empty(field) {
                     // Allowed; the label may then no longer add up.
                     if let Err(problems) = answer {
                         assert_blames(&name, field, raw, &problems);
@@ -197,7 +237,20 @@ fn asked_for_by(field: Field) -> &'static [Field] {
         Field::CalciumNitrate
         | Field::StockACalciumNitrate
         | Field::StockBBlend
-        | Field::StockBMagnesiumSulfate => &[Field::Dosing],
+        | Field::StockBMagnesiumSulfate
+        | Field::StockVolume
+        | Field::StoreTemperature
+        | Field::Recipe
+        | Field::RecipeStrength
+        | Field::SaltChoice(_)
+        | Field::SaltPurity(_)
+        | Field::SaltPrice(_)
+        | Field::PriceBlend
+        | Field::PriceCalciumNitrate
+        | Field::PriceMagnesiumSulfate => &[Field::Dosing],
+        Field::AcidStrength | Field::AcidDensity | Field::TargetPh => &[Field::Acid],
+        Field::RawWaterConductivity => &[Field::WaterKind],
+        _ if field.path().starts_with("fertilizer.water.") => &[Field::WaterKind],
         Field::TargetConductivity | Field::TargetNitrogen => &[Field::StrengthBy],
         Field::SolarRadiation | Field::Sunshine => &[Field::Shelter, Field::DaylightBy],
         Field::Latitude
@@ -287,6 +340,20 @@ fn too_few_readings_are_a_problem_of_the_readings() {
 }
 
 #[test]
+fn a_shelf_without_salts_is_a_problem_of_the_shelf() {
+    let mut plan = Example::Bucket.plan();
+    plan.fertilizer.dosing = Pick::from_key("salts");
+    assert!(solve(&plan).is_ok());
+    // Lines left empty count as none.
+    for lines in [vec![], vec![SaltLine::default(), SaltLine::default()]] {
+        plan.fertilizer.salts = lines;
+        let problems = solve(&plan).expect_err("no salts");
+        assert_eq!(problems, [Problem::at(Field::Salts, ProblemKind::Missing)]);
+    }
+    assert!(used_fields(&plan).contains(&Field::Salts));
+}
+
+#[test]
 fn a_choice_that_is_none_says_what_stands_there_and_what_may() {
     for (name, plan) in plans() {
         for field in used(&plan) {
@@ -298,6 +365,12 @@ fn a_choice_that_is_none_says_what_stands_there_and_what_may() {
                 let told = problems.iter().any(|problem| match &problem.kind {
                     ProblemKind::NotAChoice { got, allowed } => {
                         problem.field == Some(field) && got == stands && allowed.len() > 1
+                    }
+                    // Any formula will do, so there is no list to name.
+                    ProblemKind::NotAFormula { got } => {
+                        problem.field == Some(field)
+                            && got == stands
+                            && matches!(field, Field::SaltChoice(_))
                     }
                     _ => false,
                 });

@@ -3,7 +3,10 @@
 
 mod bad_input;
 mod boards;
+mod chemistry;
+mod feeding;
 mod garbage;
+mod labels;
 mod outcome;
 mod plans;
 mod saved;

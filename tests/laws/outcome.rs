@@ -3,7 +3,9 @@
 use serde_json::Value;
 use slackwater::advice::{Fact, Weight};
 use slackwater::catalog::Keyed;
-use slackwater::plan::{DateMeaning, Entry, Example, Field, Plan, ProblemKind, used_fields};
+use slackwater::plan::{
+    DateMeaning, Dosing, Entry, Example, Field, Pick, Plan, ProblemKind, WaterKind, used_fields,
+};
 use slackwater::{Outcome, solve};
 
 use time::{Date, Month};
@@ -22,20 +24,43 @@ const SIGNED: &[(&str, &str)] = &[
     ("got", "a field of its own, such as a latitude"),
     ("low", "the same"),
     ("high", "the same"),
+    (
+        "gypsum",
+        "a saturation index: below zero the mineral dissolves",
+    ),
+    ("brushite", "the same"),
+    ("calcite", "the same"),
+    (
+        "charge_error_pct",
+        "anions of an analysis may outweigh its cations",
+    ),
 ];
 
 /// Members that may be absent, which JSON writes as null.
 const OPTIONAL: &[&str] = &[
     "boards",
     "boards_rest",
+    "brushite",
+    "calcite",
+    "charge_error_pct",
+    "cost",
     "day",
     "draught_at_end_mm",
     "draught_mm",
+    "ec_ratio",
+    "fitting",
+    "form",
+    "gypsum",
     "harvest",
     "harvest_day",
+    "limit_g_per_l",
     "plants_per_board",
+    "raw_water_share_pct",
     "rest_day",
     "runs_short_day",
+    "shortfall",
+    "stocks_together",
+    "yield_under_salt_pct",
 ];
 
 /// Walks through an outcome: no null but where it means 'none', no number that is not finite, and
@@ -114,6 +139,37 @@ fn no_plan_within_the_limits_makes_nonsense() {
     }
     // Else the test would see refusals only.
     assert!(solved * 50 > WILD, "only {solved} of {WILD} were solved");
+}
+
+#[test]
+fn what_is_none_has_its_reason() {
+    for_sound_plans(5, |plan, outcome| {
+        let fertilizer = &plan.fertilizer;
+        let analysed = fertilizer.water_kind == Pick::Known(WaterKind::Analysis);
+        let stocks = fertilizer.dosing == Pick::Known(Dosing::Stocks);
+        assert_eq!(outcome.stocks_together.is_some(), stocks);
+        assert_eq!(outcome.stocks.len(), if stocks { 2 } else { 0 });
+        assert_eq!(outcome.water.ec_ratio.is_some(), analysed);
+        let salts = fertilizer.dosing == Pick::Known(Dosing::Salts);
+        assert_eq!(outcome.fertilizer.targets.is_empty(), !salts);
+
+        let held = &outcome.fertilizer.elements_mg_per_l;
+        let saturation = &outcome.solution.saturation;
+        let has = |amount: f64| amount > 0.0;
+        assert_eq!(saturation.brushite.is_some(), has(held.ca) && has(held.p));
+        // The air brings carbonate to any solution.
+        assert_eq!(saturation.calcite.is_some(), has(held.ca));
+        // Anions that a label leaves open are counted as sulfate.
+        assert!(saturation.gypsum.is_some() || !(has(held.ca) && has(held.s)));
+        assert!(has(held.ca) || saturation.gypsum.is_none());
+
+        let season = &outcome.season;
+        let lasted = season.harvest_day.is_some();
+        assert!(lasted || outcome.fertilizer.fitting.is_none());
+        assert!(lasted || outcome.growing_on.is_empty());
+        let days = season.nutrients.iter().filter_map(|it| it.runs_short_day);
+        assert_eq!(season.shortfall.map(|it| it.day), days.min());
+    });
 }
 
 #[test]

@@ -6,8 +6,8 @@ use slackwater::catalog::blends::BlendChoice;
 use slackwater::catalog::climates::ClimateChoice;
 use slackwater::catalog::pots::PotChoice;
 use slackwater::plan::{
-    Dimension, Entry, Example, Field, Limits, MeasuredPair, Method, Pick, Plan, Shape, check,
-    used_fields,
+    AcidChoice, Dimension, Entry, Example, Field, Limits, MeasuredPair, Method, Pick, Plan,
+    Problem, SaltLine, Shape, WaterKind, check, used_fields,
 };
 use slackwater::{Outcome, solve};
 
@@ -88,7 +88,7 @@ pub fn sound_plan(seed: u64, method: Method, shape: Shape) -> Plan {
     if shape == Shape::Measured {
         pour(&mut plan, &mut random);
     }
-    for _ in 0..3 {
+    for _ in 0..5 {
         step(&mut plan, |plan| choose(plan, &mut random));
     }
     for _ in 0..2 {
@@ -97,7 +97,35 @@ pub fn sound_plan(seed: u64, method: Method, shape: Shape) -> Plan {
         }
     }
     assert_eq!(check(&plan).map(|_| ()), Ok(()), "{}", plan.to_json());
+    stronger_than_its_water(&mut plan);
     plan
+}
+
+/// An analysis may hold more than was asked for; then more is asked for.
+fn stronger_than_its_water(plan: &mut Plan) {
+    if plan.fertilizer.water_kind == Pick::Known(WaterKind::Rain) {
+        return;
+    }
+    let problems = solve(plan).err().unwrap_or_default();
+    match problems[..] {
+        [
+            Problem {
+                field: Some(Field::TargetConductivity),
+                ..
+            },
+        ] => {
+            set(plan, Field::TargetConductivity, 4.0);
+        }
+        [
+            Problem {
+                field: Some(Field::TargetNitrogen),
+                ..
+            },
+        ] => {
+            set(plan, Field::TargetNitrogen, 400.0);
+        }
+        _ => {}
+    }
 }
 
 /// A plan whose every field alone is within its limits, whatever they make together.
@@ -109,7 +137,7 @@ pub fn wild_plan(seed: u64) -> Plan {
     if plan.container.shape == Pick::Known(Shape::Measured) {
         pour(&mut plan, &mut random);
     }
-    for _ in 0..random.whole(0, 6) {
+    for _ in 0..random.whole(0, 10) {
         choose(&mut plan, &mut random);
     }
     // Some plans wander far in a few fields, others a little in all.
@@ -186,7 +214,7 @@ fn choose(plan: &mut Plan, random: &mut Seeded) {
     fn any<T: Keyed>(random: &mut Seeded) -> Pick<T> {
         Pick::Known(random.pick(T::ALL))
     }
-    match random.index(16) {
+    match random.index(22) {
         0 => plan.container.foam = any(random),
         1 => plan.container.pipe = any(random),
         2 => plan.container.pipe_ends = any(random),
@@ -206,7 +234,37 @@ fn choose(plan: &mut Plan, random: &mut Seeded) {
             let date = format!("{year}-{month:02}-{:02}", random.whole(1, 28));
             plan.crop.date = Entry::Text(date);
         }
+        15 | 16 => plan.fertilizer.water_kind = any(random),
+        17 => plan.choose_acid(random.pick(AcidChoice::ALL)),
+        18 => plan.fertilizer.recipe = any(random),
+        19 => shelve(plan, random),
+        20 => {
+            let crops = f64::from(random.whole(1, 5));
+            plan.fertilizer.crops_in_a_row = Entry::Number(crops);
+        }
         _ => plan.crop.plants_per_container = Entry::Number(f64::from(random.whole(1, 6))),
+    }
+}
+
+/// Another shelf of salts: fewer of them, some of the grower's own, some impure or priced.
+fn shelve(plan: &mut Plan, random: &mut Seeded) {
+    const OWN: &[&str] = &["Mg(NO3)2.6H2O", "KCl", "CaCl2", "NH4Cl", "SiO2", "K2SO4"];
+    let salts = &mut plan.fertilizer.salts;
+    salts.retain(|_| random.chance(0.9));
+    let own = Pick::from_key(random.pick(OWN));
+    if salts.iter().all(|line| line.salt != own) {
+        salts.push(SaltLine {
+            salt: own,
+            ..SaltLine::default()
+        });
+    }
+    for line in salts {
+        if random.chance(0.3) {
+            line.purity_pct = Entry::Number(random.between(80.0, 100.0));
+        }
+        if random.chance(0.3) {
+            line.price_per_kg = Entry::Number(random.between(0.0, 30.0));
+        }
     }
 }
 

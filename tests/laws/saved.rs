@@ -1,7 +1,9 @@
 //! A plan survives its saved form exactly, whatever was typed into it.
 
 use slackwater::catalog::Keyed;
-use slackwater::plan::{Entry, Example, Field, MeasuredPair, Pick, Plan, check, used_fields};
+use slackwater::plan::{
+    Entry, Example, Field, MeasuredPair, Pick, Plan, SaltLine, check, used_fields,
+};
 
 use crate::plans::{for_sound_plans, wild_plan};
 use crate::seeded::Seeded;
@@ -131,6 +133,15 @@ fn any_text_and_any_number_survive_in_any_field() {
                 *slot = entry(&mut random);
             }
         }
+        plan.fertilizer.salts = (0..random.whole(0, 4))
+            .map(|_| SaltLine {
+                salt: Pick::from_key(&text(&mut random)),
+                purity_pct: entry(&mut random),
+                price_per_kg: entry(&mut random),
+            })
+            .collect();
+        plan.fertilizer.currency = text(&mut random);
+        plan.fertilizer.dosing = Pick::from_key(random.pick(&["salts", "stocks", "NaN"]));
         plan.container.method = Pick::from_key(&text(&mut random));
         plan.fertilizer.blend = Pick::from_key(&text(&mut random));
         plan.climate.shelter = Pick::from_key(&text(&mut random));

@@ -1,9 +1,11 @@
 //! What must double, halve or stay when one figure of a plan does.
 
 use serde_json::Value;
-use slackwater::advice::Dose;
+use slackwater::advice::{Dose, Material};
 use slackwater::catalog::Keyed;
-use slackwater::plan::{Entry, Field, Method, Pick, Shape, StrengthBy};
+use slackwater::plan::{
+    AcidChoice, Dosing, Entry, Field, Method, Pick, Plan, Shape, StrengthBy, WaterKind,
+};
 use slackwater::{Outcome, solve};
 
 use crate::plans::{for_sound_plans, get, set, show_when_it_fails, sound_plan};
@@ -12,9 +14,27 @@ use crate::plans::{for_sound_plans, get, set, show_when_it_fails, sound_plan};
 const ROUNDING: f64 = 1e-9;
 /// Levels are found to a nanometre, cm; a level decides on volumes by the surface.
 const LEVEL_CM: f64 = 1e-6;
+/// The search for a strength ends a millionth of it away.
+const STRENGTH: f64 = 1.1e-6;
+/// A reading that is worked out twice: the equilibria end at a part in 10¹².
+const READING: f64 = 1e-9;
 
 fn near(a: f64, b: f64) -> bool {
-    (a - b).abs() <= ROUNDING * a.abs().max(b.abs()) + f64::MIN_POSITIVE
+    close(a, b, ROUNDING)
+}
+
+fn close(a: f64, b: f64, relative: f64) -> bool {
+    (a - b).abs() <= relative * a.abs().max(b.abs()) + f64::MIN_POSITIVE
+}
+
+/// The plan with a blend or stocks, whose strength a single figure sets.
+fn by_strength(plan: &Plan, by: StrengthBy) -> Plan {
+    let mut plan = plan.clone();
+    if plan.fertilizer.dosing == Pick::Known(Dosing::Salts) {
+        plan.fertilizer.dosing = Pick::Known(Dosing::DryBlend);
+    }
+    plan.fertilizer.strength_by = Pick::Known(by);
+    plan
 }
 
 #[test]
@@ -147,8 +167,10 @@ fn assert_halves(one: &Outcome, two: &Outcome) {
 #[test]
 fn twice_the_nitrogen_is_twice_the_dose() {
     for_sound_plans(21, |plan, _| {
-        let mut single = plan.clone();
-        single.fertilizer.strength_by = Pick::Known(StrengthBy::Nitrogen);
+        let mut single = by_strength(plan, StrengthBy::Nitrogen);
+        // Nothing but the fertilizer brings nitrogen.
+        single.fertilizer.water_kind = Pick::Known(WaterKind::Rain);
+        single.fertilizer.acid = Pick::Known(AcidChoice::None);
         set(&mut single, Field::TargetNitrogen, 70.0);
         let mut double = single.clone();
         set(&mut double, Field::TargetNitrogen, 140.0);
@@ -162,13 +184,48 @@ fn twice_the_nitrogen_is_twice_the_dose() {
         assert!(!single.doses.is_empty());
         for (a, b) in single.doses.iter().zip(&double.doses) {
             assert!(a.mass_g.is_some() != a.volume_ml.is_some());
-            assert!(near(
-                2.0 * a.mass_g.or(a.volume_ml).unwrap_or_default(),
-                b.mass_g.or(b.volume_ml).unwrap_or_default()
-            ));
+            assert!(near(2.0 * amount(a), amount(b)));
         }
         assert!(double.ec_ms_per_cm >= single.ec_ms_per_cm);
     });
+}
+
+fn amount(dose: &Dose) -> f64 {
+    dose.mass_g.or(dose.volume_ml).unwrap_or_default()
+}
+
+#[test]
+fn the_target_of_nitrogen_counts_water_and_acid() {
+    let mut compared = 0;
+    let mut of_water_or_acid = 0;
+    for &method in Method::ALL {
+        for seed in 0..30 {
+            let plan = sound_plan(seed + 24, method, Shape::Rectangular);
+            let mut plan = by_strength(&plan, StrengthBy::Nitrogen);
+            plan.fertilizer.water_kind = Pick::Known(WaterKind::Analysis);
+            plan.choose_acid(AcidChoice::Nitric);
+            set(&mut plan, Field::TargetNitrogen, 180.0);
+            let Ok(outcome) = solve(&plan) else { continue };
+            compared += 1;
+            let doses = &outcome.fertilizer;
+            show_when_it_fails(&plan, || {
+                assert!(
+                    close(doses.elements_mg_per_l.n, 180.0, STRENGTH),
+                    "{doses:?}"
+                );
+            });
+            // Less fertilizer than rain water would want.
+            plan.fertilizer.water_kind = Pick::Known(WaterKind::Rain);
+            let Ok(rain) = solve(&plan) else { continue };
+            let (with, without) = (amount(&doses.doses[0]), amount(&rain.fertilizer.doses[0]));
+            show_when_it_fails(&plan, || assert!(with <= without, "{with} {without}"));
+            of_water_or_acid += u32::from(with < 0.99 * without);
+        }
+    }
+    assert!(
+        compared > 60 && of_water_or_acid > 30,
+        "{compared} comparisons, {of_water_or_acid} with less fertilizer"
+    );
 }
 
 #[test]
@@ -176,39 +233,60 @@ fn more_salt_never_lowers_the_conductivity() {
     let mut compared = 0;
     for &method in Method::ALL {
         for seed in 0..25 {
-            let mut plan = sound_plan(seed, method, Shape::Rectangular);
-            for by in StrengthBy::ALL {
-                plan.fertilizer.strength_by = Pick::Known(*by);
-                let (field, steps) = match by {
-                    StrengthBy::Conductivity => {
-                        (Field::TargetConductivity, [0.8, 1.5, 3.0, 5.0, 8.0])
-                    }
-                    StrengthBy::Nitrogen => {
-                        (Field::TargetNitrogen, [50.0, 150.0, 400.0, 700.0, 1000.0])
-                    }
-                };
-                let mut last = (0.0, 0.0);
-                for step in steps {
-                    *field.entry_mut(&mut plan).expect("an entry") = Entry::Number(step);
-                    let Ok(outcome) = solve(&plan) else { continue };
-                    let doses = &outcome.fertilizer;
-                    let dose = doses.doses[0].mass_g.or(doses.doses[0].volume_ml);
-                    let now = (dose.unwrap_or_default(), doses.ec_ms_per_cm);
-                    show_when_it_fails(&plan, || {
-                        assert!(now.0 >= last.0 && now.1 >= last.1, "{now:?} after {last:?}");
-                        if *by == StrengthBy::Conductivity {
-                            assert!(near(now.1, step), "asked {step}, got {}", now.1);
-                        }
-                        let first = outcome.season.days[0].ec_ms_per_cm;
-                        assert!(near(first, doses.ec_ms_per_cm), "{first} {doses:?}");
-                    });
-                    last = now;
-                    compared += 1;
-                }
-            }
+            let plan = sound_plan(seed, method, Shape::Rectangular);
+            let by = |by| by_strength(&plan, by);
+            compared += rising(
+                by(StrengthBy::Conductivity),
+                Field::TargetConductivity,
+                [0.8, 1.5, 3.0, 5.0, 8.0],
+            );
+            compared += rising(
+                by(StrengthBy::Nitrogen),
+                Field::TargetNitrogen,
+                [50.0, 150.0, 400.0, 700.0, 1000.0],
+            );
+            let mut salts = plan.clone();
+            salts.fertilizer.dosing = Pick::Known(Dosing::Salts);
+            compared += rising(
+                salts,
+                Field::RecipeStrength,
+                [20.0, 50.0, 100.0, 150.0, 300.0],
+            );
         }
     }
-    assert!(compared > 500, "only {compared} comparisons");
+    assert!(compared > 1000, "only {compared} comparisons");
+}
+
+/// Raises the strength of a plan step by step; how many steps could be solved.
+fn rising(mut plan: Plan, field: Field, steps: [f64; 5]) -> u32 {
+    let mut solved = 0;
+    let mut last = (0.0, 0.0);
+    for step in steps {
+        set(&mut plan, field, step);
+        let Ok(outcome) = solve(&plan) else { continue };
+        let doses = &outcome.fertilizer;
+        // Acid falls as ammonium and phosphate rise; of several salts one may give way to others.
+        let fertilizer: f64 = doses
+            .doses
+            .iter()
+            .filter(|dose| !matches!(dose.material, Material::Acid(_)))
+            .map(amount)
+            .sum();
+        let now = (fertilizer, doses.ec_ms_per_cm);
+        show_when_it_fails(&plan, || {
+            assert!(now.0 >= last.0 && now.1 >= last.1, "{now:?} after {last:?}");
+            if field == Field::TargetConductivity {
+                assert!(close(now.1, step, STRENGTH), "asked {step}, got {}", now.1);
+            }
+            let first = outcome.season.days[0].ec_ms_per_cm;
+            for reading in [first, outcome.solution.ec_ms_per_cm] {
+                assert!(close(reading, now.1, READING), "{reading}, not {}", now.1);
+            }
+        });
+        last = now;
+        solved += 1;
+    }
+    solved
 }
 
 #[test]
@@ -222,28 +300,33 @@ fn dissolved_mass_is_the_dose() {
         for (balance, mg_per_l) in outcome.season.nutrients.iter().zip(solution) {
             assert!(near(balance.supply_g, mg_per_l * litres / 1000.0));
         }
-        // What the label declares of the blend that was weighed.
-        if let [
-            Dose {
-                mass_g: Some(grams),
-                ..
-            },
-        ] = outcome.fertilizer.doses[..]
-        {
-            let declared = |field: Field| match field.entry(plan) {
-                Some(Entry::Number(percent)) => grams * percent / 100.0,
+        // What the label declares of the blend that was weighed, and what the water was found to
+        // hold; of a tap only its conductivity is known.
+        let blend = &outcome.fertilizer.doses[0];
+        if let (Material::Blend, Some(grams)) = (&blend.material, blend.mass_g) {
+            let number = |field: Field| match field.entry(plan) {
+                Some(Entry::Number(number)) => *number,
                 _ => 0.0,
             };
+            let water = plan.fertilizer.water_kind.known();
+            for (label, analysis, mg_per_l) in [
+                (Field::LabelMagnesium, Field::WaterMagnesium, elements.mg),
+                (Field::LabelCalcium, Field::WaterCalcium, elements.ca),
+            ] {
+                let declared = grams * number(label) / 100.0;
+                let dissolved = mg_per_l * litres / 1000.0;
+                match water {
+                    Some(WaterKind::Rain) => assert!(near(declared, dissolved)),
+                    Some(WaterKind::Analysis) => {
+                        let brought = number(analysis) * litres / 1000.0;
+                        assert!(near(declared + brought, dissolved));
+                    }
+                    _ => assert!(declared <= dissolved * (1.0 + ROUNDING)),
+                }
+            }
+            // Water and acid hold no urea.
             assert!(near(
-                declared(Field::LabelMagnesium),
-                elements.mg * litres / 1000.0
-            ));
-            assert!(near(
-                declared(Field::LabelCalcium),
-                elements.ca * litres / 1000.0
-            ));
-            assert!(near(
-                declared(Field::LabelUrea),
+                grams * number(Field::LabelUrea) / 100.0,
                 outcome.fertilizer.nitrogen_forms_mg_per_l.urea * litres / 1000.0
             ));
         }

@@ -11,7 +11,9 @@ use slackwater::science::units::volume::liter;
 use slackwater::science::units::{
     Area, Length, Mass, MassConcentration, Volume, area::square_meter,
 };
-use slackwater::season::{LONGEST_DAYS, MajorNutrient, PlantCourse, Tank, nutrients, plants};
+use slackwater::season::{
+    Charge, Chemistry, LONGEST_DAYS, MajorNutrient, PlantCourse, Tank, nutrients, plants,
+};
 use slackwater::solve;
 
 use crate::plans::{for_sound_plans, get, set, shapes, show_when_it_fails, sound_plan};
@@ -220,22 +222,24 @@ fn nutrients_are_in_the_crop_or_in_the_solution() {
             // Enough that no drop is the last.
             let start = course.hours.last().expect("an hour").drawn * 2.0;
             let solution = solution_of(&outcome.fertilizer.elements_mg_per_l);
-            let followed = nutrients(
-                &solution,
-                start,
-                sound.fertilizer.raw_water,
-                &course,
-                course.days(),
-                sound.crop.plants,
-                &sound.crop.figures.tissue,
-            );
+            let mean = sound.climate.temperature_max;
+            let chemistry = Chemistry::new(&sound.fertilizer.water, mean).expect("a water");
+            let charge = Charge {
+                nutrients: solution,
+                background: chemistry.background(&solution),
+                volume: start,
+                tissue: &sound.crop.figures.tissue,
+                plants: sound.crop.plants,
+            };
+            let followed = nutrients(&chemistry, &charge, &course, course.days())
+                .expect("a solution that can be solved");
             show_when_it_fails(&plan, || {
                 for (index, balance) in followed.balances.iter().enumerate() {
                     assert_eq!(balance.nutrient, MajorNutrient::ALL[index]);
                     let end = followed.days.last().expect("a day");
                     let drawn = course.hours.last().expect("an hour").drawn;
-                    let left =
-                        end.left[index].get::<gram_per_liter>() * (start - drawn).get::<liter>();
+                    let left = balance.nutrient.held(&end.left).get::<gram_per_liter>()
+                        * (start - drawn).get::<liter>();
                     let taken = balance.need_g.min(balance.supply_g);
                     assert!(
                         (balance.supply_g - taken - left).abs()

@@ -9,3 +9,4 @@ mod growth_and_canopy;
 mod practice;
 mod speciation;
 mod table;
+mod whole_solution;

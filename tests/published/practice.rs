@@ -13,15 +13,15 @@ use slackwater::{Outcome, solve};
 
 use crate::table;
 
-fn solved(plan: &Plan) -> Outcome {
+pub fn solved(plan: &Plan) -> Outcome {
     solve(plan).unwrap_or_else(|problems| panic!("{problems:?}"))
 }
 
-fn set(plan: &mut Plan, field: Field, value: f64) {
+pub fn set(plan: &mut Plan, field: Field, value: f64) {
     *field.entry_mut(plan).expect("a numeric field") = Entry::Number(value);
 }
 
-fn within(what: &str, got: f64, low: f64, high: f64) {
+pub fn within(what: &str, got: f64, low: f64, high: f64) {
     assert!(
         (low..=high).contains(&got),
         "{what}: {got}, not {low} to {high}"
@@ -251,7 +251,7 @@ fn two_stocks_make_a_lettuce_solution() {
     for example in [Example::CoveredTank, Example::FloatingBoards] {
         let outcome = solved(&example.plan());
         let mixed = &outcome.fertilizer;
-        let strength = |stock: usize, salt: usize| mixed.stocks[stock].contents[salt].g_per_l;
+        let strength = |stock: usize, salt: usize| outcome.stocks[stock].contents[salt].g_per_l;
         within("calcium nitrate, g/L", strength(0, 0), 119.9, 120.1);
         within("8-15-36, g/L", strength(1, 0), 119.9, 120.1);
         within("magnesium sulfate, g/L", strength(1, 1), 71.9, 72.1);

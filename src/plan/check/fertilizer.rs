@@ -1,44 +1,81 @@
-//! Step 3: raw water, blend or stocks, and the strength.
+//! Step 3: raw water, blend, stocks or salts, and the strength.
 
+use super::label::label;
 use super::reader::Reader;
-use crate::plan::{CalciumNitrate, Dosing, Field, ProblemKind, Rule, StrengthBy};
-use crate::science::label::{
-    Composition, Concentrations, Label, LabelLine, LabelProblem, Nutrient,
-};
-use crate::science::units::electrical_conductivity::siemens_per_meter;
+use super::water::{self, RawWater, millisiemens};
+use crate::catalog::recipes::RecipeChoice;
+use crate::catalog::salts::Salt;
+use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Pick, ProblemKind, Rule, StrengthBy};
+use crate::science::formula::{Element, Formula};
+use crate::science::label::{Composition, Concentrations, NitrogenForms};
+use crate::science::least_squares;
 use crate::science::units::mass_concentration::{gram_per_liter, milligram_per_liter};
+use crate::science::units::mass_density::gram_per_cubic_centimeter;
 use crate::science::units::ratio::percent;
-use crate::science::units::{ElectricalConductivity, MassConcentration, Ratio};
+use crate::science::units::thermodynamic_temperature::degree_celsius;
+use crate::science::units::volume::liter;
+use crate::science::units::{
+    ElectricalConductivity, MassConcentration, MassDensity, Ratio, ThermodynamicTemperature, Volume,
+};
 
 /// What is dissolved, and how strong.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Fertilizer {
     /// What is measured out.
     pub mixture: Mixture,
-    /// Nutrients of the blend, by mass.
+    /// Nutrients of the blend, by mass; none where single salts are used.
     pub blend: Composition,
     /// What fixes the strength.
     pub strength: Strength,
-    /// Conductivity of the raw water at 25 °C.
-    pub raw_water: ElectricalConductivity,
+    /// The raw water.
+    pub water: RawWater,
+    /// The acid and the pH that it brings about.
+    pub acid: Option<AcidDose>,
+    /// Crops that grow on one charge.
+    pub crops_in_a_row: u32,
+    /// Prices in the plan's currency; zero where none was given.
+    pub prices: Prices,
 }
 
 /// What is measured out.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Mixture {
     /// The blend alone, weighed.
     DryBlend,
     /// Equal volumes of two stock solutions.
-    Stocks {
-        /// Which calcium nitrate stock A holds.
-        calcium_nitrate: CalciumNitrate,
-        /// Calcium nitrate in stock A.
-        calcium_nitrate_strength: MassConcentration,
-        /// Blend in stock B.
-        blend_strength: MassConcentration,
-        /// Magnesium sulfate heptahydrate in stock B.
-        magnesium_sulfate_strength: MassConcentration,
-    },
+    Stocks(Stocks),
+    /// Single salts towards a published solution.
+    Salts(Vec<ShelfSalt>),
+}
+
+/// Two stock solutions.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stocks {
+    /// Which calcium nitrate stock A holds.
+    pub calcium_nitrate: CalciumNitrate,
+    /// Calcium nitrate in stock A.
+    pub calcium_nitrate_strength: MassConcentration,
+    /// Blend in stock B.
+    pub blend_strength: MassConcentration,
+    /// Magnesium sulfate heptahydrate in stock B.
+    pub magnesium_sulfate_strength: MassConcentration,
+    /// Volume of each that is made up.
+    pub volume: Volume,
+    /// Coldest temperature of the store.
+    pub store_temperature: ThermodynamicTemperature,
+}
+
+/// A salt on the grower's shelf.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShelfSalt {
+    /// Key of the catalog, or the grower's own formula.
+    pub name: String,
+    /// The salt of the catalog, if it is one.
+    pub salt: Option<Salt>,
+    /// Nutrients of the product, purity taken in.
+    pub composition: Composition,
+    /// Price of a kilogram.
+    pub price: f64,
 }
 
 /// What fixes the strength of the solution.
@@ -48,25 +85,93 @@ pub enum Strength {
     Conductivity(ElectricalConductivity),
     /// Nitrogen of the finished solution, in all its forms.
     Nitrogen(MassConcentration),
+    /// A published solution at a share of its own strength.
+    Recipe(RecipeChoice, Ratio),
 }
 
-/// 1 mS/cm = 0.1 S/m.
-fn millisiemens(value: f64) -> ElectricalConductivity {
-    ElectricalConductivity::new::<siemens_per_meter>(value / 10.0)
+/// An acid and what it is to do.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AcidDose {
+    /// Which.
+    pub acid: AcidChoice,
+    /// Share of acid in the product, by mass.
+    pub strength: Ratio,
+    /// Density of the product; of no account for a solid.
+    pub density: MassDensity,
+    /// The pH wanted.
+    pub target_ph: f64,
+}
+
+/// Prices of a kilogram.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Prices {
+    /// Of the blend.
+    pub blend: f64,
+    /// Of the calcium nitrate.
+    pub calcium_nitrate: f64,
+    /// Of the magnesium sulfate.
+    pub magnesium_sulfate: f64,
+    /// Of the acid.
+    pub acid: f64,
 }
 
 pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     let plan = &reader.plan.fertilizer;
+    let water = water::read(reader);
     let dosing = reader.choice(Field::Dosing, &plan.dosing);
-    let named = reader.choice(Field::Blend, &plan.blend);
-    let blend = label(reader);
-    let raw_water = reader.number(Field::RawWaterConductivity);
-    let by = reader.choice(Field::StrengthBy, &plan.strength_by);
-    let strength = match by {
-        None => None,
-        Some(StrengthBy::Conductivity) => {
-            let target = reader.number(Field::TargetConductivity);
-            if let (Some(target), Some(raw)) = (target, raw_water)
+    let crops_in_a_row = reader.whole(Field::CropsInARow);
+    let acid = acid(reader);
+    let (mixture, blend, strength) = if dosing == Some(Dosing::Salts) {
+        (
+            salts(reader).map(Mixture::Salts),
+            Some(Composition::NONE),
+            recipe(reader),
+        )
+    } else {
+        // An unknown way of dosing hides no problem of the blend that most ways use.
+        let named = reader.choice(Field::Blend, &plan.blend);
+        let blend = label(reader);
+        let mixture = match dosing {
+            Some(Dosing::Stocks) => stocks(reader).map(Mixture::Stocks),
+            Some(_) => Some(Mixture::DryBlend),
+            None => None,
+        };
+        let blend = blend.filter(|_| named.is_some());
+        (mixture, blend, strength(reader, water.as_ref()))
+    };
+    let prices = prices(reader, dosing, &acid);
+    let (mixture, blend) = (mixture?, blend?);
+    // Calcium nitrate alone would carry both targets, so only a lone blend must.
+    if mixture == Mixture::DryBlend {
+        carries(reader, &blend, strength);
+    }
+    Some(Fertilizer {
+        mixture,
+        blend,
+        strength: strength?,
+        water: water?,
+        acid: match acid {
+            AcidRead::Unused => None,
+            AcidRead::Sound(dose) => Some(dose),
+            AcidRead::Wrong => return None,
+        },
+        crops_in_a_row: crops_in_a_row?,
+        prices,
+    })
+}
+
+fn strength(reader: &mut Reader, water: Option<&RawWater>) -> Option<Strength> {
+    match reader.choice(Field::StrengthBy, &reader.plan.fertilizer.strength_by)? {
+        StrengthBy::Conductivity => {
+            let target = reader.number(Field::TargetConductivity)?;
+            let raw = match water {
+                Some(RawWater::Tap(conductivity)) => reader
+                    .plan_number(Field::RawWaterConductivity)
+                    .filter(|_| conductivity.value > 0.0),
+                Some(RawWater::Analysis(_)) => reader.plan_number(Field::RawWaterConductivity),
+                _ => None,
+            };
+            if let Some(raw) = raw
                 && target <= raw
             {
                 reader.conflict(
@@ -76,41 +181,53 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
                     raw,
                 );
             }
-            target.map(|target| Strength::Conductivity(millisiemens(target)))
+            Some(Strength::Conductivity(millisiemens(target)))
         }
-        Some(StrengthBy::Nitrogen) => reader.number(Field::TargetNitrogen).map(|target| {
-            Strength::Nitrogen(MassConcentration::new::<milligram_per_liter>(target))
-        }),
-    };
-    let mixture = match dosing {
-        None => None,
-        Some(Dosing::DryBlend) => Some(Mixture::DryBlend),
-        Some(Dosing::Stocks) => stocks(reader),
-    };
-    named?;
-    let blend = blend?;
-    // Calcium nitrate alone would carry both targets, so only a lone blend must.
-    if mixture == Some(Mixture::DryBlend) {
-        if by == Some(StrengthBy::Conductivity)
-            && Concentrations::NONE
-                .add(&blend, MassConcentration::new::<gram_per_liter>(1.0))
-                .is_ok_and(|solution| solution.cation_charge().value <= 0.0)
-        {
-            reader.conflict(Field::Blend, 0.0, Rule::BlendConducts, 0.0);
-        }
-        if by == Some(StrengthBy::Nitrogen) && blend.nitrogen().value <= 0.0 {
-            reader.conflict(Field::LabelNitrogen, 0.0, Rule::BlendHasNitrogen, 0.0);
+        StrengthBy::Nitrogen => {
+            let target = reader.number(Field::TargetNitrogen)?;
+            if let Some(RawWater::Analysis(analysis)) = water
+                && let Ok(brought) = analysis.nutrients()
+            {
+                let raw = brought.nitrogen().get::<milligram_per_liter>();
+                if target <= raw {
+                    reader.conflict(
+                        Field::TargetNitrogen,
+                        target,
+                        Rule::TargetAboveRawWater,
+                        raw,
+                    );
+                }
+            }
+            Some(Strength::Nitrogen(MassConcentration::new::<
+                milligram_per_liter,
+            >(target)))
         }
     }
-    Some(Fertilizer {
-        mixture: mixture?,
-        blend,
-        strength: strength?,
-        raw_water: millisiemens(raw_water?),
-    })
 }
 
-fn stocks(reader: &mut Reader) -> Option<Mixture> {
+fn recipe(reader: &mut Reader) -> Option<Strength> {
+    let recipe = reader.choice(Field::Recipe, &reader.plan.fertilizer.recipe);
+    let share = reader.number(Field::RecipeStrength);
+    Some(Strength::Recipe(recipe?, Ratio::new::<percent>(share?)))
+}
+
+/// A blend must bring what its strength is measured by.
+fn carries(reader: &mut Reader, blend: &Composition, strength: Option<Strength>) {
+    let conducts = Concentrations::NONE
+        .add(blend, MassConcentration::new::<gram_per_liter>(1.0))
+        .is_ok_and(|solution| solution.cation_charge().value > 0.0);
+    match strength {
+        Some(Strength::Conductivity(_)) if !conducts => {
+            reader.conflict(Field::Blend, 0.0, Rule::BlendConducts, 0.0);
+        }
+        Some(Strength::Nitrogen(_)) if blend.nitrogen().value <= 0.0 => {
+            reader.conflict(Field::LabelNitrogen, 0.0, Rule::BlendHasNitrogen, 0.0);
+        }
+        _ => {}
+    }
+}
+
+fn stocks(reader: &mut Reader) -> Option<Stocks> {
     let calcium_nitrate = reader.choice(
         Field::CalciumNitrate,
         &reader.plan.fertilizer.calcium_nitrate,
@@ -119,133 +236,166 @@ fn stocks(reader: &mut Reader) -> Option<Mixture> {
     let a = strength(reader.number(Field::StockACalciumNitrate));
     let b = strength(reader.number(Field::StockBBlend));
     let magnesium = strength(reader.number(Field::StockBMagnesiumSulfate));
-    Some(Mixture::Stocks {
+    let volume = reader.number(Field::StockVolume);
+    let cold = reader.number(Field::StoreTemperature);
+    Some(Stocks {
         calcium_nitrate: calcium_nitrate?,
         calcium_nitrate_strength: a?,
         blend_strength: b?,
         magnesium_sulfate_strength: magnesium?,
+        volume: Volume::new::<liter>(volume?),
+        store_temperature: ThermodynamicTemperature::new::<degree_celsius>(cold?),
     })
 }
 
-/// The label of the blend; a line left empty counts as nothing declared.
-fn label(reader: &mut Reader) -> Option<Composition> {
-    // Many labels print only the forms; then there is no total to check them against.
-    let total_is_printed = !reader.plan.fertilizer.label.nitrogen_pct.is_blank();
-    let mut fraction = |field: Field| reader.number_or_zero(field).map(Ratio::new::<percent>);
-    let total_n = fraction(Field::LabelNitrogen);
-    let lines = [
-        Field::LabelNitrate,
-        Field::LabelAmmonium,
-        Field::LabelUrea,
-        Field::LabelPhosphate,
-        Field::LabelPotash,
-        Field::LabelCalcium,
-        Field::LabelMagnesium,
-        Field::LabelSulfur,
-        Field::LabelIron,
-        Field::LabelManganese,
-        Field::LabelZinc,
-        Field::LabelCopper,
-        Field::LabelBoron,
-        Field::LabelMolybdenum,
-    ]
-    .map(fraction);
-    if lines.iter().any(Option::is_none) {
-        return None;
-    }
-    let [
-        nitrate_n,
-        ammonium_n,
-        urea_n,
-        p2o5,
-        k2o,
-        ca,
-        mg,
-        s,
-        fe,
-        mn,
-        zn,
-        cu,
-        b,
-        mo,
-    ] = lines.map(Option::unwrap_or_default);
-    let label = Label {
-        total_n: Some(total_n?).filter(|_| total_is_printed),
-        nitrate_n,
-        ammonium_n,
-        urea_n,
-        p2o5,
-        k2o,
-        ca,
-        mg,
-        s,
-        fe,
-        mn,
-        zn,
-        cu,
-        b,
-        mo,
-    };
-    match Composition::from_label(&label) {
-        Ok(composition) => Some(composition),
-        Err(problems) => {
-            for problem in problems {
-                let (field, kind) = worded(problem);
-                reader.problem(field, kind);
+/// What was read of the acid.
+enum AcidRead {
+    /// None is used.
+    Unused,
+    /// It is used, and sound.
+    Sound(AcidDose),
+    /// It is used, or not known to be; something about it is wrong.
+    Wrong,
+}
+
+fn acid(reader: &mut Reader) -> AcidRead {
+    match reader.choice(Field::Acid, &reader.plan.fertilizer.acid) {
+        None => AcidRead::Wrong,
+        Some(AcidChoice::None) => AcidRead::Unused,
+        Some(acid) => {
+            let strength = reader.number(Field::AcidStrength);
+            // A solid is weighed.
+            let density = if acid == AcidChoice::Citric {
+                Some(1.0)
+            } else {
+                reader.number(Field::AcidDensity)
+            };
+            let target_ph = reader.number(Field::TargetPh);
+            match (strength, density, target_ph) {
+                (Some(strength), Some(density), Some(target_ph)) => AcidRead::Sound(AcidDose {
+                    acid,
+                    strength: Ratio::new::<percent>(strength),
+                    density: MassDensity::new::<gram_per_cubic_centimeter>(density),
+                    target_ph,
+                }),
+                _ => AcidRead::Wrong,
             }
-            None
         }
     }
 }
 
-fn worded(problem: LabelProblem) -> (Field, ProblemKind) {
-    let percent_of = |ratio: Ratio| ratio.get::<percent>();
-    match problem {
-        LabelProblem::NotAFraction { line, got } => (
-            field_of(line),
-            ProblemKind::OutOfRange {
-                got: percent_of(got),
-                low: 0.0,
-                high: 100.0,
-            },
-        ),
-        LabelProblem::NitrogenForms { forms, total, .. } => (
-            Field::LabelNitrogen,
-            ProblemKind::Conflict {
-                got: percent_of(total),
-                rule: Rule::NitrogenFormsMakeTotal,
-                limit: percent_of(forms),
-            },
-        ),
-        LabelProblem::OverFull { least, limit } => (
-            Field::Blend,
-            ProblemKind::Conflict {
-                got: percent_of(least),
-                rule: Rule::LabelWithinWhole,
-                limit: percent_of(limit),
-            },
-        ),
+/// Prices are no condition of a sound plan: what is left empty costs nothing.
+fn prices(reader: &mut Reader, dosing: Option<Dosing>, acid: &AcidRead) -> Prices {
+    let mut price = |field: Field| reader.number_or_zero(field).unwrap_or_default();
+    let mut prices = Prices::default();
+    if matches!(dosing, Some(Dosing::DryBlend | Dosing::Stocks)) {
+        prices.blend = price(Field::PriceBlend);
     }
+    if dosing == Some(Dosing::Stocks) {
+        prices.calcium_nitrate = price(Field::PriceCalciumNitrate);
+        prices.magnesium_sulfate = price(Field::PriceMagnesiumSulfate);
+    }
+    if !matches!(acid, AcidRead::Unused) {
+        prices.acid = price(Field::PriceAcid);
+    }
+    prices
 }
 
-fn field_of(line: LabelLine) -> Field {
-    match line {
-        LabelLine::TotalNitrogen => Field::LabelNitrogen,
-        LabelLine::Nutrient(nutrient) => match nutrient {
-            Nutrient::AmmoniumN => Field::LabelAmmonium,
-            Nutrient::UreaN => Field::LabelUrea,
-            Nutrient::P => Field::LabelPhosphate,
-            Nutrient::K => Field::LabelPotash,
-            Nutrient::Ca => Field::LabelCalcium,
-            Nutrient::Mg => Field::LabelMagnesium,
-            Nutrient::S => Field::LabelSulfur,
-            Nutrient::Fe => Field::LabelIron,
-            Nutrient::Mn => Field::LabelManganese,
-            Nutrient::Zn => Field::LabelZinc,
-            Nutrient::Cu => Field::LabelCopper,
-            Nutrient::B => Field::LabelBoron,
-            Nutrient::Mo => Field::LabelMolybdenum,
-            _ => Field::LabelNitrate,
-        },
+/// The salts on the shelf. Lines left wholly empty are skipped.
+fn salts(reader: &mut Reader) -> Option<Vec<ShelfSalt>> {
+    reader.used.insert(Field::Salts);
+    let lines = &reader.plan.fertilizer.salts;
+    let mut shelf = Vec::new();
+    let mut whole = true;
+    for (index, line) in lines.iter().enumerate() {
+        let Ok(index) = u8::try_from(index) else {
+            break;
+        };
+        if line.salt.key().is_empty() {
+            continue;
+        }
+        reader.used.insert(Field::SaltChoice(index));
+        let pure = match &line.salt {
+            Pick::Known(salt) => Some(salt.composition()),
+            Pick::Other(text) => own_salt(text),
+        };
+        if pure.is_none() {
+            reader.problem(
+                Field::SaltChoice(index),
+                ProblemKind::NotAFormula {
+                    got: line.salt.key().to_owned(),
+                },
+            );
+        }
+        let purity = if reader.left_out(Field::SaltPurity(index)) {
+            Some(100.0)
+        } else {
+            reader.number(Field::SaltPurity(index))
+        };
+        let price = reader.number_or_zero(Field::SaltPrice(index));
+        let composition = pure
+            .zip(purity)
+            .and_then(|(pure, purity)| pure.scaled(Ratio::new::<percent>(purity)).ok());
+        match (composition, price) {
+            (Some(composition), Some(price)) => shelf.push(ShelfSalt {
+                name: line.salt.key().to_owned(),
+                salt: line.salt.known(),
+                composition,
+                price,
+            }),
+            _ => whole = false,
+        }
+    }
+    if shelf.len() > least_squares::MOST {
+        reader.problem(
+            Field::Salts,
+            ProblemKind::OutOfRange {
+                got: shelf.len() as f64,
+                low: 1.0,
+                high: least_squares::MOST as f64,
+            },
+        );
+        return None;
+    }
+    if shelf.is_empty() && whole {
+        reader.problem(Field::Salts, ProblemKind::Missing);
+        return None;
+    }
+    whole.then_some(shelf)
+}
+
+/// A salt by the grower's own formula. Nitrogen counts as nitrate where the formula writes NO3, as
+/// ammonium where it writes NH4; any other nitrogen feeds nothing.
+fn own_salt(text: &str) -> Option<Composition> {
+    let nitrogen = |text: &str| {
+        Formula::parse(text)
+            .ok()
+            .map(|formula| formula.atoms(Element::N))
+    };
+    let formula = Formula::parse(text).ok()?;
+    let all = nitrogen(text)?;
+    let forms = NitrogenForms {
+        nitrate: all - nitrogen(&text.replace("NO3", "O3"))?,
+        ammonium: all - nitrogen(&text.replace("NH4", "H4"))?,
+        urea: 0,
+    };
+    Composition::from_formula(&formula, forms).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::science::label::Nutrient;
+
+    #[test]
+    fn an_own_formula_tells_its_forms_of_nitrogen() {
+        let salt = own_salt("5Ca(NO3)2.NH4NO3.10H2O").expect("a formula");
+        let catalog = Salt::CalciumAmmoniumNitrate.composition();
+        for nutrient in Nutrient::ALL {
+            let (ours, theirs) = (salt.fraction(nutrient), catalog.fraction(nutrient));
+            // The catalog's own figure follows from the same formula.
+            assert!((ours - theirs).value.abs() < 1e-12, "{nutrient:?}");
+        }
+        assert!(own_salt("epsom").is_none());
     }
 }

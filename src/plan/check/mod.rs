@@ -4,13 +4,16 @@ mod climate;
 mod container;
 mod crop;
 mod fertilizer;
+mod label;
 mod reader;
+mod water;
 
 pub use climate::{Climate, Daylight, Light};
 pub use container::{Boards, Container, Pipes, Pot, Rectangle};
 pub use crop::Crop;
-pub use fertilizer::{Fertilizer, Mixture, Strength};
+pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, ShelfSalt, Stocks, Strength};
 pub use reader::{Unusual, read_text};
+pub use water::RawWater;
 
 use std::collections::BTreeSet;
 

@@ -1,0 +1,124 @@
+//! Typed text and units.
+
+use super::*;
+use crate::science::units::{Length, Mass, ThermodynamicTemperature, Volume};
+use crate::science::units::{length, mass, thermodynamic_temperature, volume};
+
+const METRIC: UnitSystem = UnitSystem::Metric;
+const US: UnitSystem = UnitSystem::UsCustomary;
+
+#[test]
+fn comma_and_point_mean_the_same() {
+    for text in [
+        "12.5", "12,5", " 12,50 ", "+12.5", "12 1/2", "25/2", "1,25e1",
+    ] {
+        assert_eq!(Dimension::Length.read(text, METRIC), Ok(12.5), "{text}");
+    }
+    assert_eq!(Dimension::Length.read("1,234.5", METRIC), Ok(1234.5));
+    assert_eq!(Dimension::Length.read("1.234,5", METRIC), Ok(1234.5));
+    assert_eq!(Dimension::Length.read("0,125", METRIC), Ok(0.125));
+    assert_eq!(Dimension::Latitude.read("−33.9", METRIC), Ok(-33.9));
+}
+
+#[test]
+fn what_cannot_be_told_is_refused() {
+    assert_eq!(
+        Dimension::Length.read("1,234", METRIC),
+        Err(NotRead::CommaOrThousands)
+    );
+    assert_eq!(Dimension::Length.read("", METRIC), Err(NotRead::Empty));
+    assert_eq!(
+        Dimension::Length.read("deep", METRIC),
+        Err(NotRead::NotANumber)
+    );
+    assert_eq!(
+        Dimension::Length.read("NaN", METRIC),
+        Err(NotRead::NotANumber)
+    );
+    assert_eq!(
+        Dimension::Length.read("1e309", METRIC),
+        Err(NotRead::TooLarge)
+    );
+    assert_eq!(
+        Dimension::Length.read("12 L", METRIC),
+        Err(NotRead::UnknownUnit)
+    );
+    assert_eq!(
+        Dimension::Length.read("2 ft 6", METRIC),
+        Err(NotRead::NotANumber)
+    );
+    assert_eq!(
+        Dimension::Temperature.read("20 C 3 F", METRIC),
+        Err(NotRead::NotANumber)
+    );
+    assert_eq!(
+        Dimension::Length.read("1/0", METRIC),
+        Err(NotRead::NotANumber)
+    );
+    assert_eq!(
+        Dimension::Length.read("1.2.3", METRIC),
+        Err(NotRead::NotANumber)
+    );
+}
+
+#[test]
+fn a_typed_unit_wins_over_the_system() {
+    assert_eq!(Dimension::Length.read("10 cm", US), Ok(10.0));
+    assert_eq!(Dimension::Length.read("2 ft 6 in", METRIC), Ok(2.5 * 30.48));
+    assert_eq!(Dimension::Length.read("7 1/2\"", METRIC), Ok(7.5 * 2.54));
+    assert_eq!(Dimension::Conductivity.read("1500 µS/cm", METRIC), Ok(1.5));
+    assert_eq!(Dimension::DailyRadiation.read("5 kWh/m2", METRIC), Ok(18.0));
+    assert_eq!(Dimension::Latitude.read("34 S", METRIC), Ok(-34.0));
+}
+
+#[test]
+fn factors_agree_with_the_units_library() {
+    let near = |ours: Result<f64, NotRead>, theirs: f64| {
+        let ours = ours.expect("a quantity");
+        // The library holds the gallon and the pound to seven digits; ours are exact.
+        assert!(
+            (ours - theirs).abs() <= 1e-6 * theirs.abs(),
+            "{ours} {theirs}"
+        );
+    };
+    near(
+        Dimension::Length.read("7 ft", METRIC),
+        Length::new::<length::foot>(7.0).get::<length::centimeter>(),
+    );
+    near(
+        Dimension::Volume.read("5", US),
+        Volume::new::<volume::gallon>(5.0).get::<volume::liter>(),
+    );
+    near(
+        Dimension::Mass.read("3 lb", METRIC),
+        Mass::new::<mass::pound>(3.0).get::<mass::gram>(),
+    );
+    let fahrenheit =
+        ThermodynamicTemperature::new::<thermodynamic_temperature::degree_fahrenheit>(77.0);
+    let celsius = fahrenheit.get::<thermodynamic_temperature::degree_celsius>();
+    let ours = Dimension::Temperature
+        .read("77 F", METRIC)
+        .expect("a temperature");
+    // The library passes through kelvin, which costs it a few digits.
+    assert!((ours - celsius).abs() < 1e-10, "{ours} {celsius}");
+}
+
+#[test]
+fn shown_text_reads_back_to_what_is_shown() {
+    for system in [METRIC, US] {
+        for saved in [0.3, 2.54, 30.48, 61.0, 122.0, 1234.56] {
+            let text = Dimension::Length.text(saved, system);
+            let back = Dimension::Length.read(&text, system).expect("our own text");
+            // Half a unit of the fourth digit.
+            assert!(
+                (back - saved).abs() <= 5e-4 * saved,
+                "{text} {back} {saved}"
+            );
+        }
+    }
+    assert_eq!(Dimension::Length.text(30.48, US), "12");
+    assert_eq!(Dimension::Length.text(28.8925, US), "11.375");
+    assert_eq!(Dimension::Length.text(29.0, US), "11.42");
+    assert_eq!(Dimension::Length.text(12.3456, METRIC), "12.3456");
+    assert_eq!(Dimension::Temperature.text(25.0, US), "77");
+}
