@@ -18,8 +18,16 @@ pub fn Card() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
+    // A long list of salts or cautions still has to fit on one page.
+    let dense = move || {
+        app.outcome.with(|outcome| {
+            outcome.as_ref().is_some_and(|outcome| {
+                outcome.fertilizer.doses.len() + cautions(outcome, app.units.get()).len() > 6
+            })
+        })
+    };
     view! {
-        <article class="card" aria-label=words::CARD>
+        <article class="card" class:dense=dense aria-label=words::CARD>
             <header>
                 <p>{words::NAME}" · "{words::CARD}</p>
                 <h2>{name}</h2>
@@ -99,18 +107,39 @@ fn body(outcome: &Outcome, units: UnitSystem) -> AnyView {
     .into_any()
 }
 
-/// Stops and cautions that matter at the bench; oddities of single entries stay on the screen.
+/// Most cautions that a card of one page holds beside its instructions.
+const MOST_CAUTIONS: usize = 8;
+
+/// Stops and cautions that matter at the bench, the gravest first; what only concerns the planning
+/// stays on the screen.
 fn cautions(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     outcome
         .findings
         .iter()
-        .filter(|finding| finding.weight != Weight::Sound)
-        .filter(|finding| {
-            !matches!(
-                finding.fact,
-                Fact::Unusual { .. } | Fact::BrighterThanClearSky
-            )
-        })
+        .filter(|finding| finding.weight != Weight::Sound && at_the_bench(&finding.fact))
+        .take(MOST_CAUTIONS)
         .map(|finding| words::finding(finding, units))
         .collect()
+}
+
+fn at_the_bench(fact: &Fact) -> bool {
+    matches!(
+        fact,
+        Fact::RunsOut { .. }
+            | Fact::NotReached { .. }
+            | Fact::PotsHangAbove { .. }
+            | Fact::Overflows
+            | Fact::BoardsSink
+            | Fact::RestAtPlanting { .. }
+            | Fact::NeverRest
+            | Fact::Heavy { .. }
+            | Fact::FloorLoad { .. }
+            | Fact::OpenWater
+            | Fact::Salts
+            | Fact::Acid
+            | Fact::Electricity
+            | Fact::StocksApart { .. }
+            | Fact::Warm { .. }
+            | Fact::FallsOut { .. }
+    ) || matches!(fact, Fact::Water { item } if item.severe)
 }

@@ -252,7 +252,7 @@ impl App {
         self.step.set(Step::Container);
         self.store.update(|store| store.open = id);
         let heading = if id.is_some() { "step-1" } else { "welcome" };
-        browser::soon(move || browser::focus(heading));
+        browser::focus_soon(heading);
     }
 
     /// Keeps a new plan and opens it.
@@ -305,7 +305,7 @@ impl App {
             });
             self.deleted.set(Some(Deleted { place, kept }));
             // The button that did it is gone.
-            browser::soon(|| browser::focus("undo"));
+            browser::focus_soon("undo");
         }
     }
 
@@ -331,13 +331,23 @@ impl App {
     /// Shows the form that holds a field and moves the focus to it.
     pub fn go_to(self, field: Field) {
         self.step.set(Step::of(field));
-        browser::soon(move || browser::focus(&field_id(field)));
+        browser::soon(move || {
+            // A salt by its own formula is entered in a box beside the list.
+            if !browser::focus(&own_id(field)) {
+                browser::focus(&field_id(field));
+            }
+        });
     }
 }
 
 /// The element id of a field's input.
 pub fn field_id(field: Field) -> String {
     field.path().replace(['.', '[', ']'], "-")
+}
+
+/// The element id of the box beside a list in which something of one's own is typed.
+pub fn own_id(field: Field) -> String {
+    format!("{}-own", field_id(field))
 }
 
 /// The state of the page that a component stands in.

@@ -32,14 +32,32 @@ pub fn print() {
     let _ = leptos::prelude::window().print();
 }
 
-/// Moves the keyboard focus to an element and brings it into view.
-pub fn focus(id: &str) {
-    let element = leptos::prelude::document()
-        .get_element_by_id(id)
-        .and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok());
-    if let Some(element) = element {
-        let _ = element.focus();
+/// Moves the keyboard focus to an element and brings it into view, unfolding what it lies in; false
+/// when there is no such element.
+pub fn focus(id: &str) -> bool {
+    let Some(element) = leptos::prelude::document().get_element_by_id(id) else {
+        return false;
+    };
+    // A fold's own summary is seen while it is closed.
+    while let Ok(Some(inside)) = element.closest("details:not([open]) > :not(summary)") {
+        let unfolded = inside
+            .parent_element()
+            .is_some_and(|fold| fold.set_attribute("open", "").is_ok());
+        if !unfolded {
+            break;
+        }
     }
+    element
+        .dyn_into::<web_sys::HtmlElement>()
+        .is_ok_and(|element| element.focus().is_ok())
+}
+
+/// As [`focus`], once the page has been redrawn.
+pub fn focus_soon(id: impl Into<String>) {
+    let id = id.into();
+    soon(move || {
+        focus(&id);
+    });
 }
 
 /// Brings an element to the top of the window.

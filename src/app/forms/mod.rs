@@ -6,6 +6,7 @@ mod container;
 mod crop;
 mod fertilizer;
 mod number;
+mod salts;
 
 use leptos::prelude::*;
 
@@ -63,9 +64,7 @@ fn heading_id(step: Step) -> String {
 /// Shows a step and moves the focus to its heading, so that a screen reader follows.
 fn show(step: Step) {
     app().step.set(step);
-    browser::soon(move || {
-        browser::focus(&heading_id(step));
-    });
+    browser::focus_soon(heading_id(step));
 }
 
 #[component]

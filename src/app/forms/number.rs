@@ -200,7 +200,7 @@ pub fn MeasuredPairs() -> impl IntoView {
             }
         });
         let index = u8::try_from(lines.get_untracked().saturating_sub(1)).unwrap_or(u8::MAX);
-        browser::soon(move || browser::focus(&field_id(Field::MeasuredVolume(index))));
+        browser::focus_soon(field_id(Field::MeasuredVolume(index)));
     };
     view! {
         <Show when=move || used.get()>

@@ -4,8 +4,10 @@ use leptos::prelude::*;
 
 use crate::advice::Outcome;
 use crate::app::state::app;
-use crate::app::words;
+use crate::app::words::{self, Worked};
 use crate::plan::{Dimension, UnitSystem, grams};
+
+use super::working::Working;
 
 /// The events of the season.
 #[component]
@@ -65,19 +67,32 @@ pub fn Details() -> impl IntoView {
         <details class="fold">
             <summary>{words::NUTRIENTS}</summary>
             <Table heads=&words::NUTRIENT_HEADS name=words::NUTRIENTS>{of(nutrient_rows)}</Table>
+            <Working of=Worked::Nutrients/>
         </details>
+        <details class="fold">
+            <summary>{words::DOSES}</summary>
+            <Table heads=&words::DOSE_HEADS name=words::DOSES>{of(words::dose_lines)}</Table>
+        </details>
+        <Show when=move || app.outcome.with(|outcome| {
+            outcome.as_ref().is_some_and(|outcome| !outcome.stocks.is_empty())
+        })>
+            <details class="fold">
+                <summary>{words::STOCKS}</summary>
+                <Table heads=&words::STOCK_HEADS name=words::STOCKS>{of(stock_rows)}</Table>
+                <Working of=Worked::Stocks/>
+            </details>
+        </Show>
         <details class="fold">
             <summary>{words::ELEMENTS}</summary>
+            <p>{move || app.outcome.with(|outcome| {
+                outcome.as_ref().map(|outcome| words::readings(outcome, app.units.get()))
+            })}</p>
             <Table heads=&words::ELEMENT_HEADS name=words::ELEMENTS>{of(element_rows)}</Table>
+            <Working of=Worked::Solution/>
         </details>
         <details class="fold">
-            <summary>{words::WORKINGS}</summary>
-            <dl class="workings">
-                {words::WORKING_LINES
-                    .into_iter()
-                    .map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> })
-                    .collect_view()}
-            </dl>
+            <summary>{words::SPECIES}</summary>
+            <Table heads=&words::SPECIES_HEADS name=words::SPECIES>{of(species_rows)}</Table>
         </details>
     }
 }
@@ -115,6 +130,7 @@ fn season_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
                 words::show(Dimension::Length, day.gap_cm, units),
                 words::show(Dimension::Mass, day.head_g, units),
                 words::show(Dimension::Conductivity, day.ec_ms_per_cm, units),
+                words::fine(day.ph),
             ]
         })
         .collect()
@@ -141,27 +157,72 @@ fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
 }
 
 fn element_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
-    let elements = &outcome.fertilizer.elements_mg_per_l;
+    let start = &outcome.fertilizer.elements_mg_per_l;
+    let end = outcome
+        .season
+        .days
+        .last()
+        .map(|day| day.elements_mg_per_l)
+        .unwrap_or_default();
     [
-        ("N", elements.n),
-        ("P", elements.p),
-        ("K", elements.k),
-        ("Ca", elements.ca),
-        ("Mg", elements.mg),
-        ("S", elements.s),
-        ("Fe", elements.fe),
-        ("Mn", elements.mn),
-        ("Zn", elements.zn),
-        ("Cu", elements.cu),
-        ("B", elements.b),
-        ("Mo", elements.mo),
+        ("N", start.n, end.n),
+        ("P", start.p, end.p),
+        ("K", start.k, end.k),
+        ("Ca", start.ca, end.ca),
+        ("Mg", start.mg, end.mg),
+        ("S", start.s, end.s),
+        ("Fe", start.fe, end.fe),
+        ("Mn", start.mn, end.mn),
+        ("Zn", start.zn, end.zn),
+        ("Cu", start.cu, end.cu),
+        ("B", start.b, end.b),
+        ("Mo", start.mo, end.mo),
     ]
     .into_iter()
-    .map(|(symbol, value)| {
-        vec![
-            symbol.to_owned(),
-            words::show(Dimension::Concentration, value, units),
-        ]
+    .map(|(symbol, start, end)| {
+        let shown = |value| words::show(Dimension::Concentration, value, units);
+        vec![symbol.to_owned(), shown(start), shown(end)]
     })
     .collect()
+}
+
+fn species_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
+    outcome
+        .solution
+        .species
+        .iter()
+        .map(|amount| {
+            vec![
+                amount.species.to_owned(),
+                crate::plan::significant(amount.mmol_per_kg, 3),
+            ]
+        })
+        .collect()
+}
+
+fn stock_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
+    outcome
+        .stocks
+        .iter()
+        .map(|stock| {
+            let contents = stock
+                .contents
+                .iter()
+                .map(|content| {
+                    format!(
+                        "{} {}",
+                        words::show(Dimension::StockStrength, content.g_per_l, units),
+                        words::material(&content.material)
+                    )
+                })
+                .collect::<Vec<_>>()
+                .join(" + ");
+            vec![
+                words::capital(&words::material(&stock.material)),
+                contents,
+                words::serves(stock.serves_containers, stock.serves_heads),
+                words::saturation_line(&stock.saturation),
+            ]
+        })
+        .collect()
 }

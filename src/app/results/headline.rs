@@ -4,7 +4,10 @@ use leptos::prelude::*;
 
 use crate::advice::Outcome;
 use crate::app::state::app;
+use crate::app::words::Worked;
 use crate::app::{browser, words};
+
+use super::working::Working;
 use crate::plan::{Dimension, UnitSystem};
 
 /// Fill, dose, harvest, what is left.
@@ -41,11 +44,13 @@ pub fn Headline() -> impl IntoView {
                     {of(|outcome, units| words::below_rim(outcome.fill.below_rim_cm, units))}
                 </dd>
                 <dd class="meaning">{of(words::fill_more)}</dd>
+                <dd><Working of=Worked::Fill/></dd>
             </div>
             <div>
                 <dt>{words::DISSOLVE}</dt>
                 <dd class="figure" id="figure-dose">{of(words::doses_line)}</dd>
                 <dd class="meaning">{of(words::dose_more)}</dd>
+                <dd><Working of=Worked::Dose/></dd>
             </div>
             <div>
                 <dt>{words::HARVEST}</dt>
@@ -53,6 +58,7 @@ pub fn Headline() -> impl IntoView {
                     {of(|outcome, _| words::harvest_head(outcome))}
                 </dd>
                 <dd class="meaning">{of(words::harvest_more)}</dd>
+                <dd><Working of=Worked::Harvest/></dd>
             </div>
             <div>
                 <dt>{ends}</dt>
@@ -62,6 +68,7 @@ pub fn Headline() -> impl IntoView {
                     })}
                 </dd>
                 <dd class="meaning">{of(words::left_more)}</dd>
+                <dd><Working of=Worked::Water/></dd>
             </div>
         </dl>
     }

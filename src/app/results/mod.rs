@@ -4,6 +4,7 @@ mod details;
 mod findings;
 mod headline;
 mod pipes;
+mod working;
 
 use leptos::prelude::*;
 

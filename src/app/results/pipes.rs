@@ -4,7 +4,9 @@ use leptos::prelude::*;
 
 use crate::advice::{PipeRow, PipeVerdict};
 use crate::app::state::app;
-use crate::app::words::{self, Worded};
+use crate::app::words::{self, Worded, Worked};
+
+use super::working::Working;
 use crate::plan::{Dimension, UnitSystem};
 
 /// The table, where boards float.
@@ -46,6 +48,7 @@ pub fn PipeTable() -> impl IntoView {
                         </tbody>
                     </table>
                 </div>
+                <Working of=Worked::Boards/>
             </section>
         </Show>
     }

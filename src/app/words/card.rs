@@ -1,7 +1,9 @@
 //! The words of the printed card.
 
-use super::results::{all_doses_line, below_rim, date, dose, material, show};
-use crate::advice::Outcome;
+use super::findings::fine;
+use super::results::{all_doses_line, below_rim, capital, date, dose, material, show};
+use crate::advice::Material;
+use crate::advice::{Dose, Outcome};
 use crate::plan::{Dimension, UnitSystem};
 
 /// Kind of paper.
@@ -50,7 +52,7 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
             fill.plants
         ),
     });
-    for stock in &outcome.fertilizer.stocks {
+    for stock in &outcome.stocks {
         let contents: Vec<String> = stock
             .contents
             .iter()
@@ -62,13 +64,13 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
                         content.g_per_l,
                         UnitSystem::Metric
                     ),
-                    material(content.material)
+                    material(&content.material)
                 )
             })
             .collect();
         lines.push(format!(
             "{}: {}.",
-            capital(material(stock.material)),
+            capital(&material(&stock.material)),
             contents.join(" + ")
         ));
     }
@@ -104,41 +106,71 @@ pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
     )
 }
 
-/// How to mix one container.
+/// How to mix one container: half the water first; calcium apart from sulfate and phosphate until
+/// dilute; acid last.
 pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
-    let half = "Fill about half way with clean water.".to_owned();
-    let mut lines = vec![half];
+    let mut lines = vec!["Fill about half way with clean water.".to_owned()];
     let doses = &outcome.fertilizer.doses;
-    if outcome.fertilizer.stocks.is_empty() {
-        for item in doses {
+    let acid = |item: &&Dose| matches!(item.material, Material::Acid(_));
+    let salts: Vec<&Dose> = doses.iter().filter(|item| !acid(item)).collect();
+    match salts.as_slice() {
+        [only] => lines.push(format!(
+            "Weigh {} of {}. Stir it into a jug of water until clear, then pour it in.",
+            dose(only, units),
+            material(&only.material)
+        )),
+        [a, b] if outcome.stocks.len() == 2 => {
             lines.push(format!(
-                "Weigh {} of {}. Stir it into a jug of water until clear, then pour it in.",
-                dose(item, units),
-                material(item.material)
+                "Pour in {} of {} and stir well.",
+                dose(a, units),
+                material(&a.material)
+            ));
+            lines.push(format!(
+                "Only then pour in {} of {} and stir well.",
+                dose(b, units),
+                material(&b.material)
             ));
         }
-    } else {
-        for (index, item) in doses.iter().enumerate() {
-            lines.push(format!(
-                "{} {} of {} and stir well.",
-                if index == 0 {
-                    "Pour in"
+        salts => {
+            let line = |calcium: bool| {
+                salts
+                    .iter()
+                    .filter(|item| item.brings_calcium == calcium)
+                    .map(|item| format!("{} {}", dose(item, units), material(&item.material)))
+                    .collect::<Vec<_>>()
+                    .join(", ")
+            };
+            let jugs: Vec<String> = [line(false), line(true)]
+                .into_iter()
+                .filter(|jug| !jug.is_empty())
+                .collect();
+            for (index, jug) in jugs.iter().enumerate() {
+                let how = if index == 0 {
+                    "Dissolve in a jug, pour in, stir"
                 } else {
-                    "Only then pour in"
-                },
-                dose(item, units),
-                material(item.material)
-            ));
+                    "In a second jug, only after that"
+                };
+                lines.push(format!("{how}: {jug}."));
+            }
         }
     }
     lines.push("Fill to the mark and stir.".to_owned());
+    if let Some(item) = doses.iter().find(acid) {
+        lines.push(format!(
+            "Gloves, eye protection: stir in up to {} of {}, part by part, to pH {}.",
+            dose(item, units),
+            material(&item.material),
+            fine(outcome.solution.ph)
+        ));
+    }
     lines.push(format!(
-        "Measure: about {} (estimate). Correct now; it cannot be corrected later.",
+        "Measure: about {} at 25 °C, pH {}. Correct now; it cannot be corrected later.",
         show(
             Dimension::Conductivity,
             outcome.fertilizer.ec_ms_per_cm,
             units
-        )
+        ),
+        fine(outcome.solution.ph)
     ));
     lines
 }
@@ -181,12 +213,3 @@ pub const WATCH_LINES: [&str; 4] = [
     "Midday wilt in hot sun that is gone by evening is no alarm; wilt in the morning is.",
     "Brown slime or a foul smell on the roots: take the plant out, wash the container.",
 ];
-
-/// First letter as a capital.
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters
-        .next()
-        .map(|first| first.to_uppercase().chain(letters).collect())
-        .unwrap_or_default()
-}

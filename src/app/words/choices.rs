@@ -6,11 +6,13 @@ use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
 use crate::catalog::pipes::{PipeChoice, Series};
 use crate::catalog::pots::PotChoice;
+use crate::catalog::recipes::RecipeChoice;
+use crate::catalog::salts::Salt;
 use crate::catalog::shelters::Shelter;
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{
-    CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape, StrengthBy,
-    significant,
+    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
+    StrengthBy, WaterKind, significant,
 };
 
 /// A choice that has a name.
@@ -59,6 +61,54 @@ words!(DateMeaning {
 words!(Dosing {
     DryBlend => "A dry blend, weighed",
     Stocks => "Stock solutions A and B",
+    Salts => "Single salts, to a published solution",
+});
+
+words!(WaterKind {
+    Rain => "Rain, or as pure",
+    Tap => "A tap, only its EC",
+    Analysis => "A full analysis",
+});
+
+words!(AcidChoice {
+    None => "None",
+    Nitric => "Nitric acid",
+    Phosphoric => "Phosphoric acid",
+    Sulfuric => "Sulfuric acid",
+    Citric => "Citric acid (powder)",
+});
+
+words!(RecipeChoice {
+    HoaglandArnon1 => "Hoagland and Arnon 1950, no. 1",
+    HoaglandArnon2 => "Hoagland and Arnon 1950, no. 2",
+    Steiner => "Steiner 1984, universal",
+    SonneveldStraverLettuce => "Sonneveld and Straver 1994, lettuce",
+    ModifiedSonneveld => "Mattson and Peters 2014, leafy greens",
+});
+
+words!(Salt {
+    CalciumNitrate => "Calcium nitrate tetrahydrate",
+    CalciumAmmoniumNitrate => "Calcium nitrate, granular (15.5-0-0)",
+    PotassiumNitrate => "Potassium nitrate",
+    MonopotassiumPhosphate => "Monopotassium phosphate",
+    MonoammoniumPhosphate => "Monoammonium phosphate",
+    MagnesiumSulfate => "Magnesium sulfate (Epsom salt)",
+    MagnesiumNitrate => "Magnesium nitrate hexahydrate",
+    PotassiumSulfate => "Potassium sulfate",
+    AmmoniumNitrate => "Ammonium nitrate",
+    AmmoniumSulfate => "Ammonium sulfate",
+    PotassiumChloride => "Potassium chloride",
+    CalciumChloride => "Calcium chloride dihydrate",
+    BoricAcid => "Boric acid",
+    Borax => "Borax",
+    ManganeseSulfate => "Manganese sulfate monohydrate",
+    ZincSulfate => "Zinc sulfate heptahydrate",
+    CopperSulfate => "Copper sulfate pentahydrate",
+    SodiumMolybdate => "Sodium molybdate dihydrate",
+    IronSulfate => "Iron(II) sulfate heptahydrate",
+    IronEdta => "Iron chelate, EDTA",
+    IronDtpa => "Iron chelate, DTPA",
+    IronEddha => "Iron chelate, EDDHA",
 });
 
 words!(StrengthBy {
@@ -215,6 +265,18 @@ pub const GROUP_STRENGTH: &str = "Strength";
 pub const GROUP_STOCKS: &str = "Stock solutions";
 /// Folded group of fields.
 pub const GROUP_LABEL: &str = "What the label says, % by mass";
+/// Groups of fields.
+pub const GROUP_RECIPE: &str = "Recipe and salts";
+/// Folded group of fields.
+pub const GROUP_ACID: &str = "Acid for the pH";
+/// Folded group of fields.
+pub const GROUP_MORE: &str = "More crops on one charge, and prices";
+/// Label of the currency.
+pub const CURRENCY: &str = "Sign of your currency";
+/// First line of a list of salts.
+pub const CHOOSE_SALT: &str = "Choose, or type a formula beside";
+/// Label beside a list of salts.
+pub const OWN_FORMULA: &str = "Own formula";
 /// Groups of fields.
 pub const GROUP_PLACE: &str = "Place and season";
 /// Groups of fields.

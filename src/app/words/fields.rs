@@ -3,6 +3,10 @@
 use crate::plan::Field;
 
 /// The label above a field.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line a field, all of them in one place"
+)]
 pub fn label(field: Field) -> String {
     match field {
         Field::Count => "How many such containers",
@@ -45,8 +49,8 @@ pub fn label(field: Field) -> String {
         Field::LabelUrea => "Urea nitrogen",
         Field::LabelPhosphate => "Phosphate (P2O5)",
         Field::LabelPotash => "Potash (K2O)",
-        Field::LabelCalcium => "Calcium (Ca)",
-        Field::LabelMagnesium => "Magnesium (Mg)",
+        Field::LabelCalcium | Field::WaterCalcium => "Calcium (Ca)",
+        Field::LabelMagnesium | Field::WaterMagnesium => "Magnesium (Mg)",
         Field::LabelSulfur => "Sulfur (S)",
         Field::LabelIron => "Iron (Fe)",
         Field::LabelManganese => "Manganese (Mn)",
@@ -60,6 +64,31 @@ pub fn label(field: Field) -> String {
         Field::StockACalciumNitrate => "Stock A: calcium nitrate",
         Field::StockBBlend => "Stock B: blend",
         Field::StockBMagnesiumSulfate => "Stock B: magnesium sulfate",
+        Field::WaterSodium => "Sodium (Na)",
+        Field::WaterPotassium => "Potassium (K)",
+        Field::WaterChloride => "Chloride (Cl)",
+        Field::WaterSulfate => "Sulfate (SO4)",
+        Field::WaterAlkalinity => "Alkalinity, as CaCO3",
+        Field::WaterNitrate => "Nitrate (NO3)",
+        Field::WaterPh => "pH of the water",
+        Field::AcidStrength => "Strength of the acid, by mass",
+        Field::AcidDensity => "Density of the acid, g/mL",
+        Field::TargetPh => "pH to reach",
+        Field::StockVolume => "Volume of each stock you make up",
+        Field::StoreTemperature => "Coldest the store gets",
+        Field::RecipeStrength => "Strength of the recipe",
+        Field::CropsInARow => "Crops in a row on one charge",
+        Field::PriceBlend => "Price of the blend",
+        Field::PriceCalciumNitrate => "Price of calcium nitrate",
+        Field::PriceMagnesiumSulfate => "Price of magnesium sulfate",
+        Field::PriceAcid => "Price of the acid",
+        Field::WaterKind => "What you know of your water",
+        Field::Acid => "Acid",
+        Field::Recipe => "Published solution",
+        Field::Salts => "Salts on your shelf",
+        Field::SaltChoice(index) => return format!("Salt {}", index + 1),
+        Field::SaltPurity(index) => return format!("Purity of salt {}", index + 1),
+        Field::SaltPrice(index) => return format!("Price of salt {}", index + 1),
         Field::Latitude => "Latitude",
         Field::Elevation => "Height above the sea",
         Field::TemperatureMin => "Coolest of the night",
@@ -131,6 +160,31 @@ pub const fn hint(field: Field) -> &'static str {
         Field::TargetNitrogen => "100 to 200 mg/L is usual for leafy greens.",
         Field::RawWaterConductivity => {
             "Read it with the meter. Rain about 0.02, many taps 0.2 to 0.6 mS/cm."
+        }
+        Field::WaterKind => "Not sure? A tap with its EC will do.",
+        Field::WaterAlkalinity => {
+            "From the report; where it gives bicarbonate, enter 0.82 times that."
+        }
+        Field::WaterSulfate => "Where the report gives S, enter 3 times that.",
+        Field::WaterNitrate => "Where the report gives nitrate as N, enter 4.43 times that.",
+        Field::Acid => {
+            "Only where the pH would be too high. Never with unknown drain or battery acids."
+        }
+        Field::AcidStrength | Field::AcidDensity => "From the bottle's label.",
+        Field::TargetPh => "5.5 to 6.5 suits leafy greens.",
+        Field::StoreTemperature => "Salts fall out of strong stocks in the cold.",
+        Field::RecipeStrength => {
+            "Recipes were made for circulating systems; 50 to 80% suits one charge."
+        }
+        Field::CropsInARow => {
+            "1 is the safe answer. More save water and salts, but sodium builds up."
+        }
+        Field::PriceBlend
+        | Field::PriceCalciumNitrate
+        | Field::PriceMagnesiumSulfate
+        | Field::PriceAcid => "In any currency. Leave empty if you do not care.",
+        Field::Salts => {
+            "Choose from the list or type a formula, such as KNO3 or MgSO4.7H2O. Purity 100% unless the bag says less."
         }
         Field::StockACalciumNitrate => "120 g/L is usual.",
         Field::StockBBlend => "120 g/L of an 8-15-36 blend is usual.",

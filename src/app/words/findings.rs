@@ -2,9 +2,11 @@
 
 use super::fields::label;
 use super::problems::unusual_text;
-use super::results::{nutrient, show};
+use super::results::{capital, material, nutrient, show};
+use crate::advice::Saturation;
 use crate::advice::{Fact, Finding, Weight};
-use crate::plan::{Dimension, UnitSystem, grams};
+use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
+use crate::science::raw_water::Item;
 
 /// How a finding is headed, for those who do not see its mark.
 pub const fn weight(weight: Weight) -> &'static str {
@@ -21,6 +23,7 @@ pub const fn weight(weight: Weight) -> &'static str {
     reason = "one sentence a fact; several functions would only scatter the wording"
 )]
 pub fn finding(finding: &Finding, units: UnitSystem) -> String {
+    let good = finding.weight == Weight::Sound;
     let volume = |litres| show(Dimension::Volume, litres, units);
     let length = |cm| show(Dimension::Length, cm, units);
     let warmth = |celsius| show(Dimension::Temperature, celsius, units);
@@ -88,7 +91,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         Fact::Short { nutrient: which, supply_g, need_g, day } => {
             let when = day.map_or_else(String::new, |day| format!(" from day {day} on"));
             format!(
-                "Too little {} in the charge{when}: {} against {} that the crop takes. A stronger solution, another blend, or your water (not counted here) must bring the rest.",
+                "Too little {} in the charge{when}: {} against {} that the crop takes. A stronger solution, another blend or another water must bring the rest.",
                 nutrient(*which),
                 grams(*supply_g),
                 grams(*need_g)
@@ -125,8 +128,154 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         Fact::Electricity => {
             "Lamps and cords near water: use gear made for wet places on a protected (residual-current) outlet, well above the tank, with a drip loop, and let a licensed person wire it.".to_owned()
         }
-        Fact::StocksApart => {
-            "Never pour stock A and stock B together undiluted: calcium and sulfate or phosphate fall out. Stir one into the full tank first, then the other.".to_owned()
+        Fact::StocksApart { saturation } => format!(
+            "Never pour stock A and stock B together undiluted: {} would fall out (saturation index {}). Stir one into the full tank first, then the other.",
+            minerals(saturation),
+            index(saturation.worst())
+        ),
+        Fact::Acid => {
+            "Acid: gloves and eye protection, out of children's reach, and always pour acid into water, never water into acid. Add part of it, stir, measure the pH, go on. Follow the label.".to_owned()
+        }
+        Fact::StockClear { stock, contents, saturation } => {
+            let over: Vec<String> = contents
+                .iter()
+                .filter_map(|content| {
+                    let limit = content.limit_g_per_l?;
+                    (content.g_per_l > limit).then(|| {
+                        format!(
+                            "{}: {} but only {} dissolves at the coldest",
+                            material(&content.material),
+                            show(Dimension::StockStrength, content.g_per_l, units),
+                            show(Dimension::StockStrength, limit, units)
+                        )
+                    })
+                })
+                .collect();
+            if good {
+                format!("{} stays clear at the coldest of the store.", capital(&material(stock)))
+            } else if over.is_empty() {
+                format!(
+                    "{} does not stay clear: {} falls out. Make it weaker.",
+                    capital(&material(stock)),
+                    minerals(saturation)
+                )
+            } else {
+                format!(
+                    "{} does not stay clear. {}. Make it weaker or keep it warmer.",
+                    capital(&material(stock)),
+                    over.join("; ")
+                )
+            }
+        }
+        Fact::FittingStrength { low_ms_per_cm, high_ms_per_cm } => {
+            let ec = |value: f64| show(Dimension::Conductivity, value, units);
+            if good {
+                format!(
+                    "In this climate a charge of {} to {} ends neither starved nor salty.",
+                    ec(*low_ms_per_cm),
+                    ec(*high_ms_per_cm)
+                )
+            } else {
+                format!(
+                    "No single strength fits: below {} a nutrient runs short, above {} the end gets salty. Give each plant more solution.",
+                    ec(*low_ms_per_cm),
+                    ec(*high_ms_per_cm)
+                )
+            }
+        }
+        Fact::TargetMissed { nutrient, form, target_mg_per_l, reached_mg_per_l } => format!(
+            "The salts on the shelf miss {nutrient}{}: {} where the recipe asks {}.",
+            form.map_or_else(String::new, |form| format!(" as {form}")),
+            show(Dimension::Concentration, *reached_mg_per_l, units),
+            show(Dimension::Concentration, *target_mg_per_l, units)
+        ),
+        Fact::LabelCharges {
+            cations_mmol_per_g,
+            anions_mmol_per_g,
+        } => format!(
+            "The label of the blend does not balance: nitrate, phosphate and sulfate make {} of charge in a gram, potassium, ammonium, calcium and magnesium only {}. Check nitrate and phosphate against the bag.",
+            charge(*anions_mmol_per_g),
+            charge(*cations_mmol_per_g)
+        ),
+        Fact::Ph { ph, low, high } => {
+            let outside = if *ph < *low {
+                " Pure water does not buffer: part tap water brings it up, and it rises as the crop feeds."
+            } else if *ph > *high {
+                " Rain water or a little acid brings it down; see the fertilizer step."
+            } else {
+                ""
+            };
+            format!(
+                "pH {} after mixing; {} to {} suits leafy greens.{outside}",
+                fine(*ph),
+                fine(*low),
+                fine(*high)
+            )
+        }
+        Fact::PhDrift {
+            from,
+            to,
+            ammonium_share_pct,
+            steady_ammonium_share_pct,
+        } => {
+            let share = |pct: f64| show(Dimension::Percent, pct, units);
+            let steady = steady_ammonium_share_pct.map_or_else(String::new, |steady| {
+                format!(
+                    " With {} of the nitrogen as ammonium instead of {} it would hold.",
+                    share(steady),
+                    share(*ammonium_share_pct)
+                )
+            });
+            format!(
+                "As the crop feeds, the pH drifts from {} to about {} (an outer bound: roots and air damp it).{steady} Measure it now and then.",
+                fine(*from),
+                fine(*to)
+            )
+        }
+        Fact::NoAcidNeeded { ph } => format!("No acid is needed: the pH is {} already.", fine(*ph)),
+        Fact::FallsOut { saturation } => format!(
+            "{} can fall out in the tank (saturation index {}). Use rain water, a lower pH or a weaker solution.",
+            capital(&minerals(saturation)),
+            index(saturation.worst())
+        ),
+        Fact::WaterAnalysis { charge_error_pct, ec_ratio } => {
+            let charge = charge_error_pct.map_or_else(String::new, |error| {
+                format!(" Cations and anions differ by {}.", show(Dimension::Percent, error.abs(), units))
+            });
+            let reading = ec_ratio.map_or_else(String::new, |ratio| {
+                format!(" The EC measured is {} of that of its ions.", show(Dimension::Percent, ratio * 100.0, units))
+            });
+            format!("The water analysis does not agree with itself.{charge}{reading} Look for a missing or mistyped line.")
+        }
+        Fact::Water { item } => format!(
+            "{}: {} in your water; up to {} is without restriction. {}",
+            water_item(item.item),
+            water_amount(item.item, item.value),
+            water_amount(item.item, item.limit),
+            if item.severe { "Severe: do not use it unmixed." } else { "Slight to moderate." }
+        ),
+        Fact::DiluteWater { share_pct } => format!(
+            "Mixed with rain, {} of your water and the rest rain meets every limit.",
+            show(Dimension::Percent, *share_pct, units)
+        ),
+        Fact::SaltYield { yield_pct } => format!(
+            "Sodium chloride in the solution at the end leaves about {} of the full yield.",
+            show(Dimension::Percent, *yield_pct, units)
+        ),
+        Fact::GrowOn { next } => {
+            let what = format!(
+                "Crop {}: refill {} of raw water and {} of the first charge (EC then {}, sodium {})",
+                next.crop,
+                volume(next.refill_l),
+                show(Dimension::Percent, next.add_back_pct, units),
+                show(Dimension::Conductivity, next.ec_ms_per_cm, units),
+                show(Dimension::Concentration, next.sodium_mg_per_l, units)
+            );
+            if good {
+                format!("{what}.")
+            } else {
+                format!("{what}. Better drain and start anew: too salty. Spread what is spent on soil that can use it, never into a stream or storm drain.")
+            }
         }
         Fact::Warm { mean_c, limit_c } => format!(
             "The season's mean of {} is warm for this crop; above {} bolting, bitter leaves and tip burn are common. Shade, or plant in a cooler season.",
@@ -148,4 +297,72 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             format!("{}: {}", label(*field), unusual_text(*field, *low, *high, units))
         }
     }
+}
+
+/// Minerals whose saturation index is above zero.
+fn minerals(saturation: &Saturation) -> String {
+    let names: Vec<&str> = [
+        (saturation.gypsum, "gypsum"),
+        (saturation.brushite, "calcium phosphate"),
+        (saturation.calcite, "lime"),
+    ]
+    .into_iter()
+    .filter(|(index, _)| index.is_some_and(|index| index > 0.0))
+    .map(|(_, name)| name)
+    .collect();
+    names.join(" and ")
+}
+
+/// A saturation index with its sign.
+fn index(value: f64) -> String {
+    let text = figure(Dimension::Fine, value, UnitSystem::Metric).to_string();
+    if value > 0.0 {
+        format!("+{text}")
+    } else {
+        text
+    }
+}
+
+/// A pH to one place.
+pub fn fine(ph: f64) -> String {
+    significant(ph, if ph < 10.0 { 2 } else { 3 })
+}
+
+/// Name of an item of raw water.
+const fn water_item(item: Item) -> &'static str {
+    match item {
+        Item::Salinity => "Salinity (FAO 29)",
+        Item::SodiumAdsorption => "Sodium against calcium (FAO 29)",
+        Item::ChlorideToxicity => "Chloride (FAO 29)",
+        Item::Boron => "Boron (FAO 29)",
+        Item::NitrateNitrogen => "Nitrate nitrogen (FAO 29; it feeds, count it)",
+        Item::Bicarbonate => "Bicarbonate (FAO 29)",
+        Item::Ph => "pH (FAO 29)",
+        Item::Sodium => "Sodium",
+        Item::Chloride => "Chloride",
+        Item::Sulfate => "Sulfate",
+        Item::Alkalinity => "Alkalinity",
+        Item::Calcium => "Calcium",
+        Item::Hardness => "Hardness",
+    }
+}
+
+fn water_amount(item: Item, value: f64) -> String {
+    let unit = match item {
+        Item::Salinity => "mS/cm",
+        Item::ChlorideToxicity | Item::Bicarbonate => "me/L",
+        Item::SodiumAdsorption | Item::Ph => "",
+        Item::Alkalinity | Item::Hardness => "mg/L CaCO3",
+        _ => "mg/L",
+    };
+    let text = significant(value, 2);
+    if unit.is_empty() {
+        text
+    } else {
+        format!("{text}\u{a0}{unit}")
+    }
+}
+
+fn charge(mmol: f64) -> String {
+    format!("{}\u{a0}mmol", significant(mmol, 3))
 }

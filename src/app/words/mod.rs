@@ -7,6 +7,7 @@ mod fields;
 mod findings;
 mod problems;
 mod results;
+mod workings;
 
 pub use card::*;
 pub use choices::*;
@@ -14,6 +15,7 @@ pub use fields::*;
 pub use findings::*;
 pub use problems::*;
 pub use results::*;
+pub use workings::*;
 
 use crate::app::state::Step;
 use crate::plan::{Example, UnitSystem};

@@ -52,6 +52,7 @@ pub fn problem_text(problem: &Problem, units: UnitSystem) -> String {
     match &problem.kind {
         ProblemKind::Missing => match field {
             Some(Field::Date) => "Enter a date, such as 2027-03-01.".to_owned(),
+            Some(Field::Salts) => "Put at least one salt on the shelf.".to_owned(),
             Some(field) if field.limits().is_some() => "Enter a number.".to_owned(),
             _ => "Choose one.".to_owned(),
         },
@@ -82,6 +83,9 @@ pub fn problem_text(problem: &Problem, units: UnitSystem) -> String {
             }
             _ => format!("'{got}' is not on the list. Choose one."),
         },
+        ProblemKind::NotAFormula { got } => format!(
+            "'{got}' is neither a salt of the list nor a chemical formula such as KNO3 or MgSO4.7H2O."
+        ),
         ProblemKind::NotADate { got } => format!(
             "'{got}' is no date of the calendar. Write year-month-day, such as 2027-03-01."
         ),

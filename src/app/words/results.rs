@@ -1,8 +1,11 @@
 //! What stands beside the figures.
 
-use crate::advice::{Dose, EventKind, Material, Outcome, PipeVerdict};
-use crate::plan::{Dimension, UnitSystem, figure, grams};
+use crate::advice::{Dose, EventKind, Material, Outcome, PipeVerdict, Saturation};
+use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
 use crate::season::MajorNutrient;
+
+use super::choices::Worded;
+use super::findings::fine;
 
 /// A figure in the reader's units, as text.
 pub fn show(dimension: Dimension, saved: f64, units: UnitSystem) -> String {
@@ -37,8 +40,6 @@ pub const PIPES: &str = "Pipes compared";
 pub const NUTRIENTS: &str = "Does one charge feed the crop?";
 /// Heading of the table of elements.
 pub const ELEMENTS: &str = "What is in the solution";
-/// Heading of the workings.
-pub const WORKINGS: &str = "How the figures are made";
 /// Label of the day slider.
 pub const DAY_SLIDER: &str = "Day after planting";
 
@@ -82,19 +83,25 @@ pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
     )
 }
 
-/// A dose as it is measured out.
+/// A dose as it is measured out: grams and millilitres everywhere, with US units beside what is not
+/// too small for them.
 pub fn dose(dose: &Dose, units: UnitSystem) -> String {
+    /// A tenth of an ounce, and a fluid ounce.
+    const LEAST_G: f64 = 2.8;
+    const LEAST_ML: f64 = 30.0;
+    let us = units == UnitSystem::UsCustomary;
     if let Some(mass) = dose.mass_g {
         let text = grams(mass).to_string();
-        return if units == UnitSystem::UsCustomary {
+        return if us && mass >= LEAST_G {
             format!("{text} ({})", show(Dimension::Mass, mass, units))
         } else {
             text
         };
     }
-    let litres = dose.volume_ml.unwrap_or_default() / 1000.0;
+    let millilitres = dose.volume_ml.unwrap_or_default();
+    let litres = millilitres / 1000.0;
     let text = show(Dimension::Volume, litres, UnitSystem::Metric);
-    if units == UnitSystem::UsCustomary {
+    if us && millilitres >= LEAST_ML {
         format!("{text} ({})", show(Dimension::Volume, litres, units))
     } else {
         text
@@ -102,38 +109,84 @@ pub fn dose(dose: &Dose, units: UnitSystem) -> String {
 }
 
 /// What is measured out.
-pub const fn material(material: Material) -> &'static str {
+pub fn material(material: &Material) -> String {
     match material {
-        Material::Blend => "blend",
-        Material::StockA => "stock A",
-        Material::StockB => "stock B",
-        Material::CalciumNitrateDoubleSalt => "calcium nitrate, granular (15.5-0-0)",
-        Material::CalciumNitrateTetrahydrate => "calcium nitrate tetrahydrate",
-        Material::MagnesiumSulfate => "magnesium sulfate heptahydrate (Epsom salt)",
+        Material::Blend => "blend".to_owned(),
+        Material::StockA => "stock A".to_owned(),
+        Material::StockB => "stock B".to_owned(),
+        Material::CalciumNitrateDoubleSalt => "calcium nitrate, granular (15.5-0-0)".to_owned(),
+        Material::CalciumNitrateTetrahydrate => "calcium nitrate tetrahydrate".to_owned(),
+        Material::MagnesiumSulfate => "magnesium sulfate heptahydrate (Epsom salt)".to_owned(),
+        Material::Salt(salt) => {
+            let name = salt.word();
+            small(&name)
+        }
+        Material::OwnSalt(formula) => formula.clone(),
+        Material::Acid(acid) => small(&acid.word()),
     }
+}
+
+/// First letter as a capital.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters
+        .next()
+        .map(|first| first.to_uppercase().chain(letters).collect())
+        .unwrap_or_default()
+}
+
+/// First letter as a small one.
+fn small(text: &str) -> String {
+    let mut letters = text.chars();
+    letters
+        .next()
+        .map(|first| first.to_lowercase().chain(letters).collect())
+        .unwrap_or_default()
 }
 
 /// Doses in one line.
 fn line_of(doses: &[Dose], units: UnitSystem) -> String {
     doses
         .iter()
-        .map(|item| format!("{} {}", dose(item, units), material(item.material)))
+        .map(|item| format!("{} {}", dose(item, units), material(&item.material)))
         .collect::<Vec<_>>()
         .join(" + ")
 }
 
-/// The doses of one container in one line.
+/// The doses of one container in one line; a long list of salts in short.
 pub fn doses_line(outcome: &Outcome, units: UnitSystem) -> String {
-    line_of(&outcome.fertilizer.doses, units)
+    let doses = &outcome.fertilizer.doses;
+    if doses.len() > 3 {
+        format!("{} salts", doses.len())
+    } else {
+        line_of(doses, units)
+    }
+}
+
+/// Every dose of one container.
+pub fn dose_lines(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
+    outcome
+        .fertilizer
+        .doses
+        .iter()
+        .map(|item| vec![capital(&material(&item.material)), dose(item, units)])
+        .collect()
 }
 
 /// The doses of all containers, where there are several.
 pub fn all_doses_line(outcome: &Outcome, units: UnitSystem) -> Option<String> {
+    let doses = &outcome.fertilizer.doses_for_all;
     (outcome.fill.containers > 1).then(|| {
+        if doses.len() > 3 {
+            return format!(
+                "{} containers take {0} times as much.",
+                outcome.fill.containers
+            );
+        }
         format!(
             "{} containers take {}.",
             outcome.fill.containers,
-            line_of(&outcome.fertilizer.doses_for_all, units)
+            line_of(doses, units)
         )
     })
 }
@@ -142,15 +195,36 @@ pub fn all_doses_line(outcome: &Outcome, units: UnitSystem) -> Option<String> {
 pub fn dose_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fertilizer = &outcome.fertilizer;
     format!(
-        "About {} (estimate), {} nitrogen. For one container. {}",
+        "{} at 25 °C, pH {}, {} nitrogen. For one container. {}{}",
         show(Dimension::Conductivity, fertilizer.ec_ms_per_cm, units),
+        fine(outcome.solution.ph),
         show(
             Dimension::Concentration,
             fertilizer.elements_mg_per_l.n,
             units
         ),
-        all_doses_line(outcome, units).unwrap_or_default()
+        all_doses_line(outcome, units).unwrap_or_default(),
+        cost_line(outcome)
     )
+}
+
+/// What the charge costs, where prices were given.
+pub fn cost_line(outcome: &Outcome) -> String {
+    outcome
+        .fertilizer
+        .cost
+        .as_ref()
+        .map_or_else(String::new, |cost| {
+            let money = |amount: f64| {
+                let places = if amount < 1.0 { 3 } else { 2 };
+                format!("{}{amount:.places$}", cost.currency)
+            };
+            format!(
+                " It costs about {}, {} a head.",
+                money(cost.charge),
+                money(cost.per_head)
+            )
+        })
 }
 
 /// The harvest headline.
@@ -308,40 +382,80 @@ pub const fn nutrient(nutrient: MajorNutrient) -> &'static str {
 }
 
 /// Heads of the season's table.
-pub const SEASON_HEADS: [&str; 5] = ["Day", "Level", "Air gap", "Head", "EC, estimate"];
+pub const SEASON_HEADS: [&str; 6] = ["Day", "Level", "Air gap", "Head", "EC", "pH"];
 
 /// Heading of the season's table.
 pub const SEASON_TABLE: &str = "Week by week";
 /// Heads of the table of elements.
-pub const ELEMENT_HEADS: [&str; 2] = ["Element", "From the fertilizer"];
-
-/// What each figure rests on: heading, equation and source, how sure.
-pub const WORKING_LINES: [(&str, &str); 6] = [
-    (
-        "Fill",
-        "Geometry of the container from your measures, less what pots, boards and pipes displace. As sure as your tape.",
-    ),
-    (
-        "Growth",
-        "Two stores of dry mass (sugars and structure) by van Henten (1994) with its published parameters, hour by hour, times the growth factor in step 2. Validated for lettuce in greenhouses; days can be off by a week.",
-    ),
-    (
-        "Water",
-        "Energy balance of the canopy with a stomatal resistance from light by Graamans and others (2017); air by FAO Irrigation and Drainage Paper 56; evaporation from pots and edges by its reference equation. Expect 20 to 30 % either way.",
-    ),
-    (
-        "EC",
-        "A tenth of the charge of the cations in mmol per litre (Sonneveld and Voogt 2009), plus the raw water. An estimate, good to 10 to 30 %: trust the meter.",
-    ),
-    (
-        "Nutrients",
-        "Dry mass grown times the usual content of the leaves (USDA food composition tables, nitrate added). Good to about 30 %.",
-    ),
-    (
-        "Boards",
-        "Archimedes: foam, wet pots and heads against the water they push aside. Foam densities from ASTM C578, pipe diameters from ISO 161-1 and ASTM D1785, D2729 and D3034.",
-    ),
+pub const ELEMENT_HEADS: [&str; 3] = ["Element", "At planting", "At the end"];
+/// Heading of the table of species.
+pub const SPECIES: &str = "Ions and what they pair to";
+/// Heads of the table of species.
+pub const SPECIES_HEADS: [&str; 2] = ["Species", "mmol per kg of water"];
+/// Heading of the table of doses.
+pub const DOSES: &str = "Every dose, for one container";
+/// Heads of the table of doses.
+pub const DOSE_HEADS: [&str; 2] = ["What", "How much"];
+/// Heading of the table of stocks.
+pub const STOCKS: &str = "Stock solutions";
+/// Heads of the table of stocks.
+pub const STOCK_HEADS: [&str; 4] = [
+    "Stock",
+    "In a litre",
+    "One batch serves",
+    "Saturation index",
 ];
+
+/// What one batch of a stock serves.
+pub fn serves(containers: f64, heads: f64) -> String {
+    format!(
+        "{} containers, {} heads",
+        significant(containers, 2),
+        significant(heads, 2)
+    )
+}
+
+/// Saturation indices in one line.
+pub fn saturation_line(saturation: &Saturation) -> String {
+    let one = |name: &str, index: Option<f64>| {
+        index.map(|index| {
+            format!(
+                "{name} {}",
+                show(Dimension::Fine, index, UnitSystem::Metric)
+            )
+        })
+    };
+    let lines: Vec<String> = [
+        one("gypsum", saturation.gypsum),
+        one("calcium phosphate", saturation.brushite),
+        one("lime", saturation.calcite),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    if lines.is_empty() {
+        "–".to_owned()
+    } else {
+        lines.join(", ")
+    }
+}
+
+/// The solution's readings in one line.
+pub fn readings(outcome: &Outcome, units: UnitSystem) -> String {
+    let solution = &outcome.solution;
+    format!(
+        "EC {} at 25 °C ({} at its own {}), pH {}; saturation: {}.",
+        show(Dimension::Conductivity, solution.ec_ms_per_cm, units),
+        show(
+            Dimension::Conductivity,
+            solution.ec_at_temperature_ms_per_cm,
+            units
+        ),
+        show(Dimension::Temperature, solution.temperature_c, units),
+        fine(solution.ph),
+        saturation_line(&solution.saturation)
+    )
+}
 
 /// The bar at the foot of a phone.
 pub fn glance(outcome: &Outcome, units: UnitSystem) -> String {

@@ -1,0 +1,159 @@
+//! How each figure is made: from what, by which equation, after whom, and how sure.
+
+use super::findings::fine;
+use super::results::{doses_line, saturation_line, show};
+use crate::advice::Outcome;
+use crate::plan::{Dimension, UnitSystem};
+
+/// A figure whose working can be opened.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Worked {
+    /// Depth and litres.
+    Fill,
+    /// Grams or millilitres.
+    Dose,
+    /// The day and mass of the harvest.
+    Harvest,
+    /// Water drawn and left, and the air gap.
+    Water,
+    /// EC, pH and saturation.
+    Solution,
+    /// Whether the nutrients last.
+    Nutrients,
+    /// Stock solutions.
+    Stocks,
+    /// Boards and pipes.
+    Boards,
+}
+
+/// Names of the four parts of a working.
+pub const WORKING_PARTS: [&str; 4] = ["From", "By", "After", "How sure"];
+
+/// The button that opens a working.
+pub const fn working_of(worked: Worked) -> &'static str {
+    match worked {
+        Worked::Fill => "How the fill is worked out",
+        Worked::Dose => "How the dose is worked out",
+        Worked::Harvest => "How the harvest is worked out",
+        Worked::Water => "How the water is worked out",
+        Worked::Solution => "How EC, pH and saturation are worked out",
+        Worked::Nutrients => "How the nutrients are worked out",
+        Worked::Stocks => "How the stocks are worked out",
+        Worked::Boards => "How boards and pipes are worked out",
+    }
+}
+
+/// Inputs, equation, source, how sure.
+pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String; 4] {
+    let (equation, source, sure) = method(worked);
+    [
+        inputs(worked, outcome, units),
+        equation.to_owned(),
+        source.to_owned(),
+        sure.to_owned(),
+    ]
+}
+
+fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
+    let length = |cm| show(Dimension::Length, cm, units);
+    let volume = |litres| show(Dimension::Volume, litres, units);
+    let (fill, season) = (&outcome.fill, &outcome.season);
+    match worked {
+        Worked::Fill => format!(
+            "Your measures of container, cover and pots. With everything in place the solution stands {} above the floor and the pots {} deep in it; without them the same {} stand {} deep.",
+            length(fill.planted_level_cm),
+            length(fill.pot_immersion_cm),
+            volume(fill.volume_l),
+            length(fill.depth_cm)
+        ),
+        Worked::Dose => format!(
+            "{} of solution, raw water of {}, and the strength you asked for; the solution then reads {} with {} nitrogen. That takes {}.",
+            volume(fill.volume_l),
+            show(Dimension::Conductivity, outcome.fertilizer.raw_water_ec_ms_per_cm, units),
+            show(Dimension::Conductivity, outcome.fertilizer.ec_ms_per_cm, units),
+            show(Dimension::Concentration, outcome.fertilizer.elements_mg_per_l.n, units),
+            doses_line(outcome, units)
+        ),
+        Worked::Harvest => format!(
+            "Mean temperature {}, light {} a day at the plants, seedling age, spacing, the growth factor, and {} as the mass of a head at the end.",
+            show(Dimension::Temperature, season.mean_temperature_c, units),
+            show(Dimension::DailyLight, season.daily_light_mol_per_m2, units),
+            show(Dimension::Mass, season.head_g, units)
+        ),
+        Worked::Water => format!(
+            "{} at planting; the crop draws {} to the end, {} of it through openings; {} for a kilogram of heads.",
+            volume(fill.volume_l),
+            volume(season.water_l),
+            volume(season.evaporated_l),
+            show(Dimension::WaterUse, season.water_per_kg_l, units)
+        ),
+        Worked::Solution => format!(
+            "Every ion of fertilizer, acid and raw water. Ionic strength {} mol/kg; pH {}; {}.",
+            crate::plan::significant(outcome.solution.ionic_strength_mol_per_kg, 3),
+            fine(outcome.solution.ph),
+            saturation_line(&outcome.solution.saturation)
+        ),
+        Worked::Nutrients => format!(
+            "Dry mass of {} {} of {} at the end, and the content of the tissue.",
+            fill.plants,
+            if fill.plants == 1 { "head" } else { "heads" },
+            show(Dimension::Mass, season.head_g, units)
+        ),
+        Worked::Stocks => {
+            "Strength of each stock, volume you make up, and the coldest of the store.".to_owned()
+        }
+        Worked::Boards => outcome.boards.as_ref().map_or_else(String::new, |boards| {
+            format!(
+                "One board with pots weighs {} at planting and lies {} deep; the level falls with the water drawn.",
+                show(Dimension::Weight, boards.board_mass_kg, units),
+                show(Dimension::SmallLength, boards.draught_mm.unwrap_or_default(), units)
+            )
+        }),
+    }
+}
+
+/// Equation, source and certainty.
+const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
+    match worked {
+        Worked::Fill => (
+            "Volume of the shape up to the level, less what pots, boards and pipes push aside; inverted by Newton's method.",
+            "Solid geometry; monotone cubic interpolation for a vessel measured with a jug (Fritsch and Butland 1984).",
+            "As sure as your tape.",
+        ),
+        Worked::Dose => (
+            "Composition of label or salt times grams, until EC or nitrogen meets the target; single salts by bounded least squares on the recipe.",
+            "IUPAC standard atomic weights; P = 0.436 P2O5, K = 0.830 K2O; Lawson and Hanson 1974.",
+            "As sure as the label and the scale. An unknown tap is taken as calcium bicarbonate water of its EC.",
+        ),
+        Worked::Harvest => (
+            "Two stores of dry mass, sugars and structure; photosynthesis from light, carbon dioxide and temperature, hour by hour, times the growth factor.",
+            "Van Henten 1994, with its published parameters; air and light by FAO Irrigation and Drainage Paper 56; dry matter by USDA food composition tables.",
+            "Validated for lettuce in greenhouses; about a week either way.",
+        ),
+        Worked::Water => (
+            "Energy balance of the canopy: heat and vapour flow against stomatal and aerodynamic resistances; pots and edges evaporate 1.05 times the reference.",
+            "Graamans and others 2017; FAO Irrigation and Drainage Paper 56.",
+            "20 to 30% either way; a hot dry spell takes more than the mean.",
+        ),
+        Worked::Solution => (
+            "Mass action of ions and pairs with activities, open to the air's carbon dioxide; conductivity from the species; saturation index = log of activity product over solubility product.",
+            "Truesdell and Jones 1974; Robinson and Stokes 1959; McCleskey and others 2012; Nordstrom and others 1990. Checked against PHREEQC.",
+            "EC within 3% of a known solution, 10% of a label; pH within 0.3 in weakly buffered water.",
+        ),
+        Worked::Nutrients => (
+            "Dry mass times content of the tissue, against grams brought by fertilizer and raw water.",
+            "USDA food composition tables, nitrate added.",
+            "About 30% either way.",
+        ),
+        Worked::Stocks => (
+            "Each salt against its solubility at the coldest, and the saturation of gypsum and calcium phosphate in each stock and in both together.",
+            "CRC Handbook solubilities; equilibria as for the tank.",
+            "Solubility within 5% for one salt alone; saturation index within 0.2.",
+        ),
+        Worked::Boards => (
+            "Displaced water equals floating mass; gap = height of the pipes less the level.",
+            "Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.",
+            "A few millimetres on a level floor; sag of the boards is not counted.",
+        ),
+    }
+}
