@@ -10,6 +10,23 @@ import { plain, Screen, STEPS } from "./screen.mjs";
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const SEEN = ["bucket", "floating_boards"];
 
+// Choices of the fertilizer step that bring out what the ready plans leave unused.
+const CHEMISTRY = {
+  bucket: {
+    "fertilizer.water_kind": "analysis",
+    "fertilizer.water.alkalinity_mg_per_l_caco3": "320",
+    "fertilizer.label.nitrogen_pct": "12",
+    "fertilizer.acid": "nitric",
+  },
+  floating_boards: {
+    "fertilizer.dosing": "salts",
+    "fertilizer.salts[12].salt-own": "K2SO4",
+    "fertilizer.salts[13].salt-own": "no formula at all",
+    "fertilizer.salts[3].purity_pct": "much",
+    "fertilizer.acid": "citric",
+  },
+};
+
 async function violations(screen) {
   await screen.page.evaluate(`globalThis.axe ?? (() => { ${axe.source} })()`);
   const found = await screen.page.evaluate(
@@ -32,8 +49,12 @@ async function eachState(screen, look) {
       await screen.goTo(step);
       await look(`${key}, ${step}`);
     }
-    await unfold(screen);
+    await screen.unfoldAll();
     await look(`${key}, unfolded`);
+    await screen.enter(CHEMISTRY[key]);
+    // What has only now come is still folded.
+    await screen.unfoldAll();
+    await look(`${key}, ${Object.keys(CHEMISTRY[key]).at(-1)}`);
     await screen.goTo("container");
     await screen.field("container.height_cm").fill("1e300");
     await screen.field("container.pot_height_cm").fill("a rather long word that is no number");
@@ -46,11 +67,6 @@ async function eachState(screen, look) {
   await screen.page.locator(".plans .delete").first().click();
   await look("a plan deleted");
 }
-
-const unfold = (screen) =>
-  screen.page.evaluate(() => {
-    for (const fold of document.querySelectorAll("details.fold")) fold.open = true;
-  });
 
 for (const colorScheme of ["light", "dark"]) {
   for (const viewport of [PHONE, TABLET]) {

@@ -10,7 +10,7 @@ const NONSENSE = ["", "a word", "-5", "0", "1e300", "1e-300", "NaN", "1e309", "1
 // These are no value of any field. (Whether the others are depends on the field.)
 const NEVER = ["a word", "1e300", "NaN", "1e309", "1,234", "12 parsecs"];
 // What may be left empty.
-const OPTIONAL = /^(fertilizer-label-|container-fill_depth)/;
+const OPTIONAL = /^(fertilizer-label-|fertilizer-water-(?!ph)|container-fill_depth)|-purity_pct$|price_per_kg$/;
 // What may lie below zero.
 const SIGNED = ["climate-latitude_deg", "climate-elevation_m", "climate-temperature_min_c"];
 // What is longer than this, nobody reads beside a field.
@@ -18,10 +18,20 @@ const LONGEST_MESSAGE = 220;
 
 // Choices that bring out the fields which the four examples leave unused.
 const VARIANTS = {
-  bottle: [["container.shape", "cylinder"], ["climate.shelter", "lamps"]],
-  bucket: [["container.shape", "tapered_rectangular"], ["climate.daylight_by", "sunshine"]],
-  covered_tank: [["fertilizer.strength_by", "nitrogen"], ["container.shape", "measured"]],
-  floating_boards: [["container.pipe", "own"], ["fertilizer.blend", "own"]],
+  bottle: [
+    ["container.shape", "cylinder"],
+    ["fertilizer.water_kind", "tap"],
+    ["fertilizer.acid", "citric"],
+    ["climate.shelter", "lamps"],
+  ],
+  bucket: [
+    ["container.shape", "tapered_rectangular"],
+    ["fertilizer.water_kind", "analysis"],
+    ["fertilizer.acid", "phosphoric"],
+    ["climate.daylight_by", "sunshine"],
+  ],
+  covered_tank: [["fertilizer.strength_by", "nitrogen"], ["fertilizer.acid", "sulfuric"], ["container.shape", "measured"]],
+  floating_boards: [["container.pipe", "own"], ["fertilizer.blend", "own"], ["fertilizer.dosing", "salts"]],
 };
 
 const metric = { viewport: TABLET, context: { locale: "en-GB" } };
@@ -44,7 +54,7 @@ for (const key of EXAMPLES) {
     const screen = await Screen.open(t, metric);
     await screen.openExample(key);
     const [figures, good] = [await screen.figures(), await screen.values()];
-    const boxes = (await screen.fields()).filter((field) => !field.list).map((field) => field.id);
+    const boxes = (await screen.fields()).filter((field) => !field.list && !field.anyText).map((field) => field.id);
     await enter(screen, Object.fromEntries(boxes.map((id) => [id, "a word"])));
     await screen.reload();
     const values = await screen.values();
@@ -123,6 +133,87 @@ test("a link leads into the folded label of the blend", async (t) => {
   await screen.summaryLink("fertilizer.label.k2o_pct").click();
   await screen.focusMoves("fertilizer-label-k2o_pct");
   assert.ok(await screen.field("fertilizer.label.k2o_pct").isVisible());
+});
+
+test("a link leads into the folded prices", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bottle");
+  await screen.enter({ "fertilizer.blend_price_per_kg": "dear" });
+  await screen.page.locator(".forms details", { has: screen.field("fertilizer.blend_price_per_kg") }).locator("summary").click();
+  await screen.field("fertilizer.blend_price_per_kg").waitFor({ state: "hidden" });
+  await screen.goTo("container");
+  await screen.summaryLink("fertilizer.blend_price_per_kg").click();
+  await screen.focusMoves("fertilizer-blend_price_per_kg");
+  assert.ok(await screen.field("fertilizer.blend_price_per_kg").isVisible());
+});
+
+test("a salt that is neither on the list nor a formula", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bucket");
+  await screen.enter({ "fertilizer.dosing": "salts" });
+  const figures = await screen.figures();
+  const line = "fertilizer.salts[12].salt";
+  for (const wrong of ["Epsom", "KNO", "K2SO4)", "(((", "<b>", "Xx2", "🧂", "K0", "K99999999999999999999", "."]) {
+    await screen.enter({ [`${line}-own`]: wrong });
+    // What is read as a formula must then count as one; what is not is named.
+    const links = await screen.summary.locator("a").count();
+    const message = plain(await screen.problem(line).innerText());
+    assert.equal(links, message === "" ? 0 : 1, wrong);
+    if (message !== "") assert.ok(message.startsWith(`'${wrong}' is neither`), message);
+    if (wrong !== "KNO") assert.notEqual(message, "", wrong);
+    assert.doesNotMatch(await screen.resultText(), /NaN|Infinity|undefined/, wrong);
+    const box = screen.field(`${line}-own`);
+    assert.equal(await box.inputValue(), wrong);
+    assert.equal(await box.getAttribute("aria-invalid"), message === "" ? null : "true", "the box of the formula is not marked");
+    const described = (await box.getAttribute("aria-describedby")) ?? "";
+    assert.ok(described.includes(`${idOf(line)}-problem`), "the box is not described by its problem");
+  }
+  await screen.goTo("container");
+  await screen.summaryLink(line).click();
+  await screen.focusMoves(`${idOf(line)}-own`);
+  // Each way out: a formula, a salt from the list, no line at all.
+  await screen.enter({ [`${line}-own`]: "K2SO4" });
+  assert.equal(await screen.summary.count(), 0);
+  await screen.enter({ [`${line}-own`]: "Epsom", [line]: "magnesium_sulfate_heptahydrate" });
+  assert.equal(await screen.summary.count(), 0);
+  await screen.shortenShelf(12);
+  assert.deepEqual(await screen.figures(), figures);
+});
+
+test("an empty shelf says so, and an added salt mends it", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bucket");
+  await screen.enter({ "fertilizer.dosing": "salts" });
+  await screen.shortenShelf(0);
+  assert.ok(await screen.printButton.isDisabled());
+  assert.match(await screen.summaryLink("fertilizer.salts").innerText(), /at least one salt/);
+  assert.match(await screen.field("fertilizer.salts").innerText(), /at least one salt/);
+  await screen.goTo("container");
+  await screen.summaryLink("fertilizer.salts").click();
+  await screen.focusMoves("fertilizer-salts");
+  await screen.button("Add a line").click();
+  await screen.focusMoves("fertilizer-salts-0--salt");
+  await screen.enter({ "fertilizer.salts[0].salt": "potassium_nitrate" });
+  assert.equal(await screen.summary.count(), 0);
+});
+
+test("a label whose forms of nitrogen do not make up the total names both figures", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bottle");
+  await screen.enter({
+    "fertilizer.blend": "own",
+    "fertilizer.label.nitrogen_pct": "12",
+    "fertilizer.label.nitrate_n_pct": "7.5",
+    "fertilizer.label.ammonium_n_pct": "2.25",
+    "fertilizer.label.urea_n_pct": "0",
+  });
+  const total = screen.problem("fertilizer.label.nitrogen_pct");
+  assert.match(plain(await total.innerText()), /\b12\b ?%.*\b9\.75 ?%/);
+  assert.ok(await screen.printButton.isDisabled());
+  assert.equal(await screen.summary.locator("a").count(), 1);
+  await screen.enter({ "fertilizer.label.urea_n_pct": "2,25" });
+  assert.equal(await total.innerText(), "");
+  assert.equal(await screen.summary.count(), 0);
 });
 
 test("choices at odds with each other say so and can be taken back", async (t) => {

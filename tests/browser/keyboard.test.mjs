@@ -110,6 +110,13 @@ test("from the first page to the printed card by keyboard alone", async (t) => {
   await page.keyboard.press("ArrowRight");
   assert.equal((await screen.drawing()).day, 1);
 
+  // What a figure is made of opens and closes.
+  await tabTo(page, ".headline div:first-child .working > summary", "Shift+Tab");
+  await page.keyboard.press("Space");
+  assert.ok(await page.locator(".working dl").first().isVisible());
+  await page.keyboard.press("Enter");
+  assert.ok(await page.locator(".working dl").first().isHidden());
+
   // What is folded opens, and its table can be scrolled.
   await tabTo(page, ".fold > summary");
   await page.keyboard.press("Enter");
@@ -147,13 +154,65 @@ test("a problem is found and mended by keyboard", async (t) => {
   assert.equal(await screen.summary.count(), 0);
 });
 
+test("salts, acid, water and prices by keyboard", async (t) => {
+  const screen = await Screen.open(t, options);
+  const { page } = screen;
+  await screen.openExample("bucket");
+  await screen.goTo("fertilizer");
+  const { dose } = await screen.figures();
+
+  // From rain by arrow keys to the analysis, whose fields then follow.
+  await tabTo(page, "#fertilizer-water_kind");
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowDown");
+  await typeInto(screen, "fertilizer.water.alkalinity_mg_per_l_caco3", "140");
+  await tabTo(page, "#fertilizer-dosing");
+  await page.keyboard.press("End");
+  assert.equal(await screen.field("fertilizer.dosing").inputValue(), "salts");
+  await tabTo(page, "#fertilizer-recipe");
+  await typeInto(screen, "fertilizer.recipe_strength_pct", "60");
+
+  // The last salt of the shelf by its formula, with a purity and a price.
+  await tabTo(page, "#fertilizer-salts-11--price_per_kg");
+  await tabTo(page, ".measured .row button:last-child");
+  await page.keyboard.press("Enter");
+  await tabTo(page, ".measured .row button:first-child", "Shift+Tab");
+  await page.keyboard.press("Enter");
+  await screen.focusMoves("fertilizer-salts-11--salt");
+  await tabTo(page, "#fertilizer-salts-11--salt-own");
+  await page.keyboard.type("Na2MoO4.2H2O");
+  await typeInto(screen, "fertilizer.salts[11].purity_pct", "98");
+  await typeInto(screen, "fertilizer.salts[11].price_per_kg", "45");
+
+  await tabTo(page, "#fertilizer-acid");
+  await page.keyboard.press("ArrowDown");
+  await typeInto(screen, "fertilizer.target_ph", "5.9");
+  await tabTo(page, ".forms .step:not([hidden]) > .fold > summary");
+  await page.keyboard.press("Space");
+  await typeInto(screen, "fertilizer.crops_in_a_row", "2");
+  await tabTo(page, "#currency");
+  await page.keyboard.press("ControlOrMeta+a");
+  await page.keyboard.type("£");
+
+  assert.equal(await screen.summary.count(), 0);
+  assert.notEqual((await screen.figures()).dose, dose);
+  const doses = (await screen.table("Every dose, for one container")).rows.map(([what]) => what);
+  assert.ok(doses.includes("Na2MoO4.2H2O") && doses.includes("Nitric acid"), doses.join());
+  assert.match(await screen.resultText(), /£\d/);
+});
+
 for (const viewport of [DESKTOP, PHONE]) {
   test(`every stop of each step is seen, in reading order, at ${viewport.width}`, async (t) => {
     const screen = await Screen.open(t, { ...options, viewport });
     const { page } = screen;
     await screen.openExample("floating_boards");
+    // A full fertilizer step, with every kind of entry that it has; all of it opened.
+    await screen.enter({ "fertilizer.dosing": "salts", "fertilizer.water_kind": "analysis", "fertilizer.acid": "nitric" });
+    await screen.shortenShelf(3);
+    await screen.enter({ "fertilizer.salts[3].salt-own": "K2SO4" });
     for (const step of STEPS) {
       await screen.goTo(step);
+      await screen.unfoldAll();
       const stops = await page.evaluate(
         () =>
           [...document.querySelectorAll("a[href], button, input, select, summary, [tabindex='0']")].filter(

@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
+import { dense } from "./print.mjs";
 import { TABLET } from "./rig.mjs";
 import { EXAMPLES, idOf, plain, Screen, STEPS, STORE } from "./screen.mjs";
 import { levelAtPlanting, SYSTEMS } from "./systems.mjs";
@@ -28,7 +29,8 @@ for (const key of EXAMPLES) {
     await fillIn(screen, name, entries, { byTouch: true });
     const figures = await screen.figures();
 
-    checkFigures(figures);
+    checkFigures(figures, entries);
+    await checkDoses(screen, figures, entries);
     await checkSeason(screen, figures, key);
     await checkDrawing(screen, figures, entries, key);
     await checkPipes(screen, key, entries);
@@ -48,12 +50,16 @@ for (const key of EXAMPLES) {
 async function fillIn(screen, name, entries, { byTouch }) {
   await screen.planName.fill(name);
   const met = [];
+  const opened = new Set();
   for (const step of STEPS) {
     await screen.stepButton(step).tap();
     // Choices make fields come and go, so the next one is looked for after each entry.
     for (const path of Object.keys(entries).filter((path) => path.startsWith(`${step}.`))) {
       const { list, enter } = entries[path];
       const field = screen.field(path);
+      const line = Number(/\.salts\[(\d+)\]/.exec(path)?.[1] ?? 0);
+      if (line > 0 && line >= (await screen.shelf.count())) await screen.button("Add a line").tap();
+      if (await screen.unfold(path, { touch: true })) opened.add(step);
       await field.waitFor({ timeout: 2000 });
       if (list) await field.selectOption(enter);
       else if (byTouch) await screen.type(path, enter, { touch: true });
@@ -66,14 +72,39 @@ async function fillIn(screen, name, entries, { byTouch }) {
   for (const [path, { shown }] of Object.entries(entries)) assert.equal(values[idOf(path)], shown, path);
   const others = Object.keys(values).filter((id) => !met.includes(id) && !id.startsWith("fertilizer-label"));
   assert.deepEqual(others, [], "fields that nobody filled in");
+  assert.ok(opened.has("fertilizer"), "nothing was folded, so no summary was tapped");
   assert.equal(await screen.summary.count(), 0, "there are problems");
 }
 
-function checkFigures({ fill, dose, harvest, left }) {
+function checkFigures({ fill, dose, harvest, left }, entries) {
   assert.match(fill, /^\d+(\.\d)? cm below the rim$/);
-  assert.match(dose, /^[\d.]+ (k?g|m?L) /);
+  const salts = entries["fertilizer.dosing"].enter === "salts";
+  assert.match(dose, salts ? /^\d+ salts$/ : /^[\d.]+ (k?g|m?L) /);
   assert.match(harvest, /^\d{1,2} [A-Z][a-z]{2} 2027$/);
   assert.match(left, /^[\d.]+ m?L$/);
+}
+
+/** The table has every dose: those of the headline, or as many salts as it counts, each from the
+ *  shelf and each on the card. */
+async function checkDoses(screen, { dose }, entries) {
+  const { rows } = await screen.table("Every dose, for one container");
+  const card = (await screen.cardLines()).join("\n").toLowerCase();
+  for (const [what, amount] of rows) {
+    assert.match(amount, /^[\d.]+ (mg|g|kg|mL|L)$/, what);
+    assert.ok(Number.parseFloat(amount) > 0, `${what}: ${amount}`);
+    const named = [`${amount} of ${what}`, `${amount} ${what}`].map((text) => text.toLowerCase());
+    assert.ok(named.some((text) => card.includes(text)), `the card lacks ${named[0]}`);
+  }
+  if (entries["fertilizer.dosing"].enter !== "salts") {
+    assert.equal(rows.map(([what, amount]) => `${amount} ${what}`).join(" + ").toLowerCase(), dose.toLowerCase());
+    return;
+  }
+  assert.equal(rows.length, Number.parseInt(dose));
+  const names = await screen.shelf.evaluateAll((lines) =>
+    lines.map((line) => line.querySelector("input[id$=own]")?.value ?? line.querySelector("select").selectedOptions[0].text),
+  );
+  assert.deepEqual(rows.map(([what]) => what).filter((what) => !names.includes(what)), [], "salts from nowhere");
+  assert.ok(rows.some(([what]) => what === "K2SO4"), "the grower's own salt is not used");
 }
 
 async function checkSeason(screen, { harvest }, key) {
@@ -181,8 +212,6 @@ async function checkCard(screen, figures, name) {
   assert.match(card, /Take care\n.*\n/);
   assert.match(card, /out of reach of children/);
 
-  // Spaces and line ends are the paper's own.
-  const dense = (text) => text.replaceAll(/\s/g, "");
   for (const [format, [width, height]] of Object.entries(PAPERS)) {
     const paper = await screen.printCard(format);
     assert.equal(paper.pages.length, 1, `${format}: pages`);

@@ -9,6 +9,10 @@ import { OUT } from "./rig.mjs";
 
 const run = promisify(execFile);
 
+/** A text as it can be found again on paper: spaces and line ends are the paper's own, and a hyphen at
+ *  the end of a line is not read back. */
+export const dense = (text) => text.replaceAll(/[\s-]/g, "");
+
 /** Prints the page. `format` is "A4" or "Letter"; a size that the page's own style sheet asks for
  *  wins. The file stays in `out/` to be looked at.
  *

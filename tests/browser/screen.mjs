@@ -14,8 +14,10 @@ export const STEPS = ["container", "crop", "fertilizer", "climate"];
 export const STORE = "slackwater.plans";
 export const ASIDE = "slackwater.set-aside";
 
-/** The id of the control of a field, from its path in a plan ("container.height_cm"). */
-export const idOf = (path) => path.replaceAll(/[.[\]]/g, "-");
+/** The id of the control of a field, from its path in a plan ("container.height_cm"). The sign of the
+ *  currency, which any text is good for, is the one entry that is no field of the check. A salt that
+ *  is not on the list has its formula beside the list ("fertilizer.salts[3].salt-own"). */
+export const idOf = (path) => (path === "fertilizer.currency" ? "currency" : path.replaceAll(/[.[\]]/g, "-"));
 
 /** Text with every kind and number of white space as one plain space. */
 export const plain = (text) => text.replaceAll(/\s+/g, " ").trim();
@@ -131,15 +133,59 @@ export class Screen {
   }
 
   /** The controls of all fields that count now, in the order of the forms:
-   *  id, value, and whether it is a list. */
+   *  id, value, whether it is a list, and whether it takes any text at all. */
   fields() {
     return this.page.evaluate(() =>
-      [...document.querySelectorAll(".forms .field :is(input, select)[name]")].map((control) => ({
+      [...document.querySelectorAll(".forms .field :is([name], .salt :is(input, select), #currency)")].map((control) => ({
         id: control.id,
         value: control.value,
         list: control.localName === "select",
+        anyText: control.id === "currency",
       })),
     );
+  }
+
+  /** Opens the folded group that a field is in, by its summary as a person would; whether there was one. */
+  async unfold(path, { touch = false } = {}) {
+    const fold = this.page.locator(".forms details:not([open])", { has: this.page.locator(`#${idOf(path)}`) });
+    if ((await fold.count()) === 0) return false;
+    const summary = fold.locator("summary");
+    await (touch ? summary.tap() : summary.click());
+    await this.field(path).waitFor();
+    return true;
+  }
+
+  /** Fills in fields (path to text, or to the key of a choice), in this order, whichever step and group
+   *  they are in. A line of the shelf that is not there yet is added. */
+  async enter(entries) {
+    for (const [path, text] of Object.entries(entries)) {
+      const button = this.stepButton(path.split(".")[0]);
+      if ((await button.getAttribute("aria-current")) !== "step") await this.goTo(path.split(".")[0]);
+      const line = Number(/\.salts\[(\d+)\]/.exec(path)?.[1] ?? 0);
+      if (line > 0 && line >= (await this.shelf.count())) await this.button("Add a line").click();
+      const field = this.field(path);
+      await field.waitFor({ state: "attached", timeout: 2000 });
+      await this.unfold(path);
+      const list = await field.evaluate((control) => control.localName === "select");
+      await (list ? field.selectOption(text) : field.fill(text));
+    }
+  }
+
+  /** Leaves so many lines on the shelf, the first ones. */
+  async shortenShelf(lines) {
+    while ((await this.shelf.count()) > lines) await this.button("Remove the last line").click();
+  }
+
+  /** Opens every folded part of the page. */
+  unfoldAll() {
+    return this.page.evaluate(() => {
+      for (const fold of document.querySelectorAll("details:not(.menu)")) fold.open = true;
+    });
+  }
+
+  /** The lines of the shelf of salts. */
+  get shelf() {
+    return this.page.locator(".salt");
   }
 
   /** What stands in all fields: id to text. */
@@ -170,6 +216,23 @@ export class Screen {
   /** Everything beside the forms as it is read, folded parts included. */
   async resultText() {
     return plain(await this.page.locator(".figures").evaluate((figures) => figures.textContent));
+  }
+
+  /** The findings, the gravest first: how grave, and the sentence. */
+  async findings() {
+    const items = await this.page.locator(".findings li").evaluateAll((all) =>
+      all.map((item) => [...item.children].map((part) => part.textContent)),
+    );
+    return items.map(([weight, text]) => ({ weight: plain(weight), text: plain(text) }));
+  }
+
+  /** A table beside the forms by its name, folded or not: its heads, and the cells of each row. */
+  async table(name) {
+    const table = await this.page.locator(`.scroll[aria-label="${name}"] table`).evaluate((at) =>
+      [...at.rows].map((row) => [...row.cells].map((cell) => cell.textContent)),
+    );
+    const [heads, ...rows] = table.map((row) => row.map(plain));
+    return { heads, rows };
   }
 
   /** The events of the season: day, date and text. */

@@ -1,11 +1,22 @@
 // What a grower enters for each of the four ways of standing plants over still solution: path of the
 // field, what is typed (or chosen, `[key]`), and what the box then shows in metric units. Decimal
-// commas, decimal points and typed units take turns. A blend from the list brings its own label.
+// commas, decimal points and typed units take turns. A blend from the list brings its own label. Each
+// of the four waters, ways of dosing and kinds of acid is some grower's.
 
 /** A choice from a list. */
 const choice = (key) => ({ list: true, enter: key, shown: key });
 /** A typed text, and what it is shown as once the field is left. */
 const typed = (enter, shown = enter) => ({ list: false, enter, shown });
+
+/** Entries of a shelf of salts: choice, purity, price, and the formula of one that is not on the list. */
+const shelf = (lines) =>
+  Object.fromEntries(
+    lines.flatMap(([salt, purity, price, formula], index) => {
+      const line = `fertilizer.salts[${index}]`;
+      const own = formula ? [[`${line}.salt-own`, formula]] : [];
+      return [[`${line}.salt`, salt], ...own, [`${line}.purity_pct`, purity], [`${line}.price_per_kg`, price]];
+    }),
+  );
 
 const BOTTLE = {
   "container.method": choice("bottle"),
@@ -32,6 +43,7 @@ const BOTTLE = {
   "crop.seedling_age_days": typed("2 weeks", "14"),
   "crop.target_head_g": typed("170.5"),
   "crop.growth_factor": typed("0,75", "0.75"),
+  "fertilizer.water_kind": choice("tap"),
   "fertilizer.raw_water_ec_ms_per_cm": typed("250 µS/cm", "0.25"),
   "fertilizer.dosing": choice("dry_blend"),
   "fertilizer.blend": choice("own"),
@@ -52,6 +64,10 @@ const BOTTLE = {
   "fertilizer.label.mo_pct": typed("0,01", "0.01"),
   "fertilizer.strength_by": choice("ec"),
   "fertilizer.target_ec_ms_per_cm": typed("1,4", "1.4"),
+  "fertilizer.acid": choice("none"),
+  "fertilizer.crops_in_a_row": typed("1"),
+  "fertilizer.blend_price_per_kg": typed(""),
+  "fertilizer.currency": typed(""),
   "climate.kind": choice("own"),
   "climate.shelter": choice("rain_cover"),
   "climate.latitude_deg": typed("20 S", "-20"),
@@ -88,11 +104,29 @@ const BUCKET = {
   "crop.seedling_age_days": typed("12 days", "12"),
   "crop.target_head_g": typed("0,18 kg", "180"),
   "crop.growth_factor": typed("0.75"),
-  "fertilizer.raw_water_ec_ms_per_cm": typed("0,15", "0.15"),
+  "fertilizer.water_kind": choice("analysis"),
+  "fertilizer.raw_water_ec_ms_per_cm": typed("0,68", "0.68"),
+  "fertilizer.water.ph": typed("7,4", "7.4"),
+  "fertilizer.water.alkalinity_mg_per_l_caco3": typed("215 ppm", "215"),
+  "fertilizer.water.ca_mg_per_l": typed("90"),
+  "fertilizer.water.mg_mg_per_l": typed("18,0", "18"),
+  "fertilizer.water.na_mg_per_l": typed("28 mg/L", "28"),
+  "fertilizer.water.k_mg_per_l": typed("3.0", "3"),
+  "fertilizer.water.cl_mg_per_l": typed("0,045 g/L", "45"),
+  "fertilizer.water.so4_mg_per_l": typed("70"),
+  "fertilizer.water.no3_mg_per_l": typed("15,5", "15.5"),
   "fertilizer.dosing": choice("dry_blend"),
   "fertilizer.blend": choice("15-5-20"),
   "fertilizer.strength_by": choice("nitrogen"),
   "fertilizer.target_n_mg_per_l": typed("140,5 ppm", "140.5"),
+  "fertilizer.acid": choice("nitric"),
+  "fertilizer.acid_pct": typed("38 %", "38"),
+  "fertilizer.acid_density_g_per_ml": typed("1,23", "1.23"),
+  "fertilizer.target_ph": typed("5,8", "5.8"),
+  "fertilizer.crops_in_a_row": typed("1"),
+  "fertilizer.blend_price_per_kg": typed("7,90", "7.9"),
+  "fertilizer.acid_price_per_kg": typed("4.5"),
+  "fertilizer.currency": typed("£"),
   "climate.kind": choice("temperate_spring"),
   "climate.shelter": choice("greenhouse"),
   "climate.latitude_deg": typed("42.5 N", "42.5"),
@@ -129,15 +163,23 @@ const COVERED_TANK = {
   "crop.seedling_age_days": typed("11"),
   "crop.target_head_g": typed("190,5", "190.5"),
   "crop.growth_factor": typed("0.8"),
-  "fertilizer.raw_water_ec_ms_per_cm": typed("0,2 mS/cm", "0.2"),
+  "fertilizer.water_kind": choice("rain"),
   "fertilizer.dosing": choice("stocks"),
   "fertilizer.blend": choice("8-15-36"),
   "fertilizer.calcium_nitrate": choice("tetrahydrate"),
   "fertilizer.stock_a_calcium_nitrate_g_per_l": typed("125,5", "125.5"),
   "fertilizer.stock_b_blend_g_per_l": typed("118.5"),
   "fertilizer.stock_b_magnesium_sulfate_g_per_l": typed("0,07 kg/L", "70"),
+  "fertilizer.stock_volume_l": typed("5 gal", "18.93"),
+  "fertilizer.store_temperature_c": typed("59 °F", "15"),
   "fertilizer.strength_by": choice("ec"),
   "fertilizer.target_ec_ms_per_cm": typed("1.6 dS/m", "1.6"),
+  "fertilizer.acid": choice("none"),
+  "fertilizer.crops_in_a_row": typed("2"),
+  "fertilizer.blend_price_per_kg": typed("6,25", "6.25"),
+  "fertilizer.calcium_nitrate_price_per_kg": typed("1.8"),
+  "fertilizer.magnesium_sulfate_price_per_kg": typed("0,9", "0.9"),
+  "fertilizer.currency": typed("€"),
   "climate.kind": choice("room_under_lamps"),
   "climate.shelter": choice("lamps"),
   "climate.elevation_m": typed("120"),
@@ -178,15 +220,30 @@ const FLOATING_BOARDS = {
   "crop.seedling_age_days": typed("12"),
   "crop.target_head_g": typed("200,0", "200"),
   "crop.growth_factor": typed("0.75"),
+  "fertilizer.water_kind": choice("tap"),
   "fertilizer.raw_water_ec_ms_per_cm": typed("120 µS/cm", "0.12"),
-  "fertilizer.dosing": choice("stocks"),
-  "fertilizer.blend": choice("8-15-36"),
-  "fertilizer.calcium_nitrate": choice("double_salt"),
-  "fertilizer.stock_a_calcium_nitrate_g_per_l": typed("120,0", "120"),
-  "fertilizer.stock_b_blend_g_per_l": typed("120.0", "120"),
-  "fertilizer.stock_b_magnesium_sulfate_g_per_l": typed("72 g/L", "72"),
-  "fertilizer.strength_by": choice("ec"),
-  "fertilizer.target_ec_ms_per_cm": typed("1,5", "1.5"),
+  "fertilizer.dosing": choice("salts"),
+  "fertilizer.recipe": choice("sonneveld_straver_lettuce"),
+  "fertilizer.recipe_strength_pct": typed("72,5 %", "72.5"),
+  ...shelf([
+    [choice("calcium_ammonium_nitrate"), typed("98,5 %", "98.5"), typed("0.85")],
+    [choice("potassium_nitrate"), typed("99"), typed("1,60", "1.6")],
+    [choice("monopotassium_phosphate"), typed(""), typed("2.4")],
+    [choice("magnesium_nitrate_hexahydrate"), typed("98"), typed("1,1", "1.1")],
+    [choice("magnesium_sulfate_heptahydrate"), typed("99.5"), typed("0,6", "0.6")],
+    [choice("ammonium_nitrate"), typed(""), typed("")],
+    [choice("iron_dtpa"), typed(""), typed("12")],
+    [choice("manganese_sulfate_monohydrate"), typed("97,5", "97.5"), typed("3")],
+    [choice("zinc_sulfate_heptahydrate"), typed(""), typed("")],
+    [choice("copper_sulfate_pentahydrate"), typed(""), typed("")],
+    [choice("borax"), typed(""), typed("")],
+    [choice("sodium_molybdate_dihydrate"), typed(""), typed("")],
+    // The thirteenth line is the grower's own, and so is its formula.
+    [choice(""), typed("97 %", "97"), typed("1.3"), typed("K2SO4")],
+  ]),
+  "fertilizer.acid": choice("none"),
+  "fertilizer.crops_in_a_row": typed("1"),
+  "fertilizer.currency": typed("$"),
   "climate.kind": choice("upland_cool_humid"),
   "climate.shelter": choice("plastic_shelter"),
   "climate.latitude_deg": typed("18.5"),

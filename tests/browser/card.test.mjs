@@ -1,0 +1,64 @@
+// The card is one page of A4 or Letter, with everything on it, whatever there is to say.
+
+import assert from "node:assert/strict";
+import test from "node:test";
+import { HARD, metric, open } from "./chemistry.mjs";
+import { dense } from "./print.mjs";
+import { EXAMPLES } from "./screen.mjs";
+
+const WORST = {
+  ...HARD,
+  "fertilizer.water.alkalinity_mg_per_l_caco3": "400",
+  "fertilizer.water.na_mg_per_l": "300",
+  "fertilizer.water.cl_mg_per_l": "400",
+  "fertilizer.raw_water_ec_ms_per_cm": "1.9",
+  "fertilizer.dosing": "stocks",
+  "fertilizer.target_ec_ms_per_cm": "3",
+  "fertilizer.acid": "phosphoric",
+  "fertilizer.crops_in_a_row": "4",
+  "fertilizer.stock_b_magnesium_sulfate_g_per_l": "450",
+  "fertilizer.store_temperature_c": "1",
+  "container.count": "4",
+  "crop.kind": "basil",
+  "crop.target_head_g": "700",
+  "climate.kind": "dry_summer",
+  "climate.shelter": "lamps",
+  "climate.temperature_max_c": "38",
+  "climate.lamp_ppfd_umol_per_m2_s": "60",
+};
+const LONG_NAME = "The second of the long tanks behind the potting shed, for Wednesday's group";
+
+async function assertOnePage(screen, what) {
+  const lines = await screen.cardLines();
+  for (const format of ["A4", "Letter"]) {
+    const { pages, text, file } = await screen.printCard(format);
+    assert.equal(pages.length, 1, `${what}: pages of ${format}, ${file}`);
+    for (const line of lines) assert.ok(dense(text).includes(dense(line)), `${what}: ${format} lacks '${line}'`);
+  }
+}
+
+for (const example of EXAMPLES) {
+  test(`${example}: the card is one page, however much there is to say`, async (t) => {
+    const screen = await open(t, example);
+    await assertOnePage(screen, "as it comes");
+    await screen.planName.fill(LONG_NAME);
+    await screen.enter(WORST);
+    assert.deepEqual(await screen.summary.allInnerTexts(), []);
+    assert.ok((await screen.findings()).filter(({ weight }) => weight !== "Good").length >= 10, "not the worst case");
+    await assertOnePage(screen, "stocks, acid and an analysis");
+    await screen.chooseUnits("us");
+    await assertOnePage(screen, "the same in gallons");
+
+    // Every salt of the list, and one that is not on it.
+    await screen.enter({ "fertilizer.dosing": "salts", "fertilizer.acid": "nitric", "fertilizer.recipe": "hoagland_arnon_2" });
+    const keys = await screen
+      .field("fertilizer.salts[0].salt")
+      .evaluate((list) => [...list.options].map((option) => option.value).filter((key) => key !== ""));
+    for (const [index, key] of keys.entries()) await screen.enter({ [`fertilizer.salts[${index}].salt`]: key });
+    await screen.enter({ [`fertilizer.salts[${keys.length}].salt-own`]: "(NH4)2HPO4" });
+    assert.equal(await screen.summary.count(), 0);
+    await assertOnePage(screen, "salts, in gallons");
+    await screen.chooseUnits("metric");
+    await assertOnePage(screen, "salts");
+  });
+}
