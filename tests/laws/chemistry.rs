@@ -159,7 +159,7 @@ fn acid_brings_the_ph_down_to_its_target_and_no_further() {
         for &choice in &AcidChoice::ALL[place..=place] {
             plan.choose_acid(choice);
             let mut last = f64::INFINITY;
-            for target in [4.5, 6.5] {
+            for target in [4.5, 6.5, 7.3] {
                 set(&mut plan, Field::TargetPh, target);
                 let Ok(outcome) = solve(&plan) else { continue };
                 let (ph, dose) = (outcome.solution.ph, acid(&outcome));
