@@ -136,6 +136,7 @@ fn bottle(plan: &mut Plan) {
     plan.container.pot_immersion_cm = Entry::Number(3.0);
     plan.crop.date = Entry::from("2027-02-01");
     plan.crop.target_head_g = Entry::Number(160.0);
+    plan.fertilizer.target_ec_ms_per_cm = Entry::Number(1.5);
     plan.choose_climate(ClimateChoice::MildHumidCoast);
     tap(plan);
 }

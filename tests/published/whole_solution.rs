@@ -27,6 +27,7 @@ const INDEX: f64 = 0.2;
 /// A published solution at full strength in rain water, from the salts of the example's shelf.
 fn from_salts(recipe: RecipeChoice) -> Outcome {
     let mut plan = Example::Bucket.plan();
+    plan.fertilizer.water_kind = Pick::Known(WaterKind::Rain);
     plan.fertilizer.dosing = Pick::Known(Dosing::Salts);
     plan.fertilizer.recipe = Pick::Known(recipe);
     set(&mut plan, Field::RecipeStrength, 100.0);
