@@ -151,7 +151,7 @@ pub const fn hint(field: Field) -> &'static str {
         Field::SeedlingAge => "Days from sowing. One to two weeks is usual.",
         Field::TargetHead => "Fresh, cut above the pot. 150 to 250 g is usual for lettuce.",
         Field::GrowthFactor => {
-            "Multiplies the photosynthesis of the growth model. 1 is the model as published; it runs ahead of what growers without pumps report, so 0.75 is the start. Your own harvests will tell."
+            "Start with 0.75. 1 is the published growth model, which runs ahead of growers without pumps."
         }
         Field::LabelNitrogen => {
             "Copy every line from the bag. What it does not list stays empty or 0."

@@ -36,12 +36,16 @@ fn amount(field: Option<Field>, value: f64, units: UnitSystem) -> String {
     }
 }
 
-/// A plural unit list for a field that took a unit it does not know.
-fn example_of(field: Option<Field>, units: UnitSystem) -> String {
+/// What a field takes, for a text that is no such thing.
+fn allowed(field: Option<Field>, units: UnitSystem) -> String {
     field
         .and_then(Field::limits)
         .map_or_else(String::new, |limits| {
-            format!("{} is fine.", amount(field, limits.usual_high, units))
+            format!(
+                "Enter a number from {} to {}.",
+                amount(field, limits.low, units),
+                amount(field, limits.high, units)
+            )
         })
 }
 
@@ -53,15 +57,15 @@ pub fn problem_text(problem: &Problem, units: UnitSystem) -> String {
         ProblemKind::Missing => match field {
             Some(Field::Date) => "Enter a date, such as 2027-03-01.".to_owned(),
             Some(Field::Salts) => "Put at least one salt on the shelf.".to_owned(),
-            Some(field) if field.limits().is_some() => "Enter a number.".to_owned(),
+            Some(field) if field.limits().is_some() => allowed(Some(field), units),
             _ => "Choose one.".to_owned(),
         },
         ProblemKind::NotANumber { got } => {
-            format!("'{got}' is not a number. {}", example_of(field, units))
+            format!("'{got}' is not a number. {}", allowed(field, units))
         }
         ProblemKind::UnknownUnit { got } => format!(
             "The unit in '{got}' does not fit here. {}",
-            example_of(field, units)
+            allowed(field, units)
         ),
         ProblemKind::CommaOrThousands { got } => format!(
             "'{got}' can be read two ways. Write {} or {}.",
