@@ -4,6 +4,7 @@
 mod boards;
 mod calendar;
 mod doses;
+mod facts;
 mod fill;
 mod findings;
 mod growing_on;
@@ -15,7 +16,7 @@ mod solution;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::Calendar;
-pub use findings::{Fact, Finding, Weight};
+pub use facts::{Fact, Finding, Weight};
 pub use outcome::{
     BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
     Material, NextCrop, NitrogenForms, Outcome, Saturation, SeasonOutcome, Shortfall,
