@@ -142,7 +142,7 @@ pub enum Fact {
     NoAcidNeeded { ph: f64 },
     /// A mineral can fall out in the tank.
     FallsOut { saturation: Saturation },
-    /// An analysis of raw water that does not agree with itself.
+    /// Whether an analysis of raw water agrees with itself.
     WaterAnalysis {
         charge_error_pct: Option<f64>,
         ec_ratio: Option<f64>,

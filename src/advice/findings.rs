@@ -24,8 +24,8 @@ const ANIONS_OVER_CATIONS: f64 = 1.2;
 const PH: (f64, f64) = (5.3, 7.0);
 /// Drift of the pH over a season that is worth a word: common practice, no source.
 const PH_DRIFT: f64 = 0.7;
-/// Relative miss of a recipe's target that is worth a word: common practice, no source.
-const TARGET_MISS: f64 = 0.1;
+/// Miss of a recipe's target, per cent of it, that is worth a word: common practice, no source.
+const TARGET_MISS_PCT: f64 = 10.0;
 /// Mass that one adult should not lift alone, kg: common practice, no source.
 const LIFT_KG: f64 = 20.0;
 /// Load of a floor or bench that wants a look at what it can bear, kg/m²: residential floors are
@@ -266,8 +266,10 @@ fn feeding(list: &mut List, outcome: &Outcome) {
         );
     }
     for target in &doses.targets {
-        let miss = target.reached_mg_per_l - target.target_mg_per_l;
-        if target.target_mg_per_l > 0.0 && (miss / target.target_mg_per_l).abs() > TARGET_MISS {
+        if target
+            .miss_pct
+            .is_some_and(|miss| miss.abs() > TARGET_MISS_PCT)
+        {
             list.add(
                 Weight::Caution,
                 Fact::TargetMissed {
@@ -353,9 +355,9 @@ fn chemistry(list: &mut List, outcome: &Outcome) {
             },
         );
     }
-    if !outcome.water.analysis_is_sound {
-        list.add(
-            Weight::Caution,
+    if outcome.water.charge_error_pct.is_some() || outcome.water.ec_ratio.is_some() {
+        list.judge(
+            outcome.water.analysis_is_sound,
             Fact::WaterAnalysis {
                 charge_error_pct: outcome.water.charge_error_pct,
                 ec_ratio: outcome.water.ec_ratio,

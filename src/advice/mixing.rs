@@ -373,16 +373,21 @@ fn fit(
         .iter()
         .zip(&coefficients)
         .filter(|(nutrient, _)| !open.contains(nutrient))
-        .map(|(&nutrient, coefficients)| TargetReached {
-            nutrient: nutrient.element().symbol(),
-            form: form_of(nutrient),
-            target_mg_per_l: target(nutrient),
-            reached_mg_per_l: brought(nutrient)
+        .map(|(&nutrient, coefficients)| {
+            let asked = target(nutrient);
+            let reached = brought(nutrient)
                 + coefficients
                     .iter()
                     .zip(&fit.amounts)
                     .map(|(coefficient, amount)| coefficient * amount)
-                    .sum::<f64>(),
+                    .sum::<f64>();
+            TargetReached {
+                nutrient: nutrient.element().symbol(),
+                form: form_of(nutrient),
+                target_mg_per_l: asked,
+                reached_mg_per_l: reached,
+                miss_pct: (asked > 0.0).then(|| (reached / asked - 1.0) * 100.0),
+            }
         })
         .collect();
     Ok((fit.amounts, targets))

@@ -29,6 +29,7 @@ pub use solution::of_ions as solution_of_ions;
 
 use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
+use crate::science::formula::Element;
 use crate::science::salinity::paste_extract;
 use crate::science::sun::{Sun, clear_sky};
 use crate::science::units::area::square_meter;
@@ -240,6 +241,15 @@ fn season_outcome(
     let chemistry_of = |day: usize| followed.days.get(day).or(followed.days.last());
     let conductivity =
         |day: usize| chemistry_of(day).map_or(0.0, |day| doses::millisiemens(day.conductivity));
+    // Neither is taken up in any amount, so both grow stronger in step with the water that leaves.
+    let salt = |day: usize| {
+        let (sodium, chloride) = charge.background.salt();
+        let factor = 1.0 / charge.water_left(course, day.min(end_hour / 24));
+        (
+            sodium * factor * Element::Na.grams_per_mole(),
+            chloride * factor * Element::Cl.grams_per_mole(),
+        )
+    };
     let ph = |day: usize| chemistry_of(day).map_or(0.0, |day| day.ph);
     let day_outcomes = fall
         .days
@@ -261,6 +271,8 @@ fn season_outcome(
                 elements_mg_per_l: chemistry_of(day)
                     .map(|day| doses::elements(&day.left))
                     .unwrap_or_default(),
+                sodium_mg_per_l: salt(day).0,
+                chloride_mg_per_l: salt(day).1,
             }
         })
         .collect();

@@ -34,6 +34,7 @@ const SIGNED: &[(&str, &str)] = &[
         "charge_error_pct",
         "anions of an analysis may outweigh its cations",
     ),
+    ("miss_pct", "salts may reach less than a recipe asks"),
 ];
 
 /// Members that may be absent, which JSON writes as null.
@@ -54,6 +55,7 @@ const OPTIONAL: &[&str] = &[
     "harvest",
     "harvest_day",
     "limit_g_per_l",
+    "miss_pct",
     "plants_per_board",
     "raw_water_share_pct",
     "rest_day",

@@ -98,6 +98,8 @@ pub struct TargetReached {
     pub target_mg_per_l: f64,
     /// What salts and raw water bring, mg/L.
     pub reached_mg_per_l: f64,
+    /// Reached less asked, per cent of what is asked; `None` where nothing is asked.
+    pub miss_pct: Option<f64>,
 }
 
 /// A span of strengths, mS/cm at 25 °C.

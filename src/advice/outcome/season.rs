@@ -99,6 +99,10 @@ pub struct DayOutcome {
     pub ph: f64,
     /// Elements left, mg/L.
     pub elements_mg_per_l: Elements,
+    /// Sodium, mg/L: it builds up as the water leaves.
+    pub sodium_mg_per_l: f64,
+    /// Chloride, mg/L.
+    pub chloride_mg_per_l: f64,
 }
 
 /// A nutrient that runs short.

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::advice::Outcome;
+use crate::advice::{DayOutcome, Outcome};
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
 use crate::plan::{Dimension, UnitSystem, grams};
@@ -73,6 +73,14 @@ pub fn Details() -> impl IntoView {
             <summary>{words::DOSES}</summary>
             <Table heads=&words::DOSE_HEADS name=words::DOSES>{of(words::dose_lines)}</Table>
         </details>
+        <Show when=move || app.outcome.with(|outcome| {
+            outcome.as_ref().is_some_and(|outcome| !outcome.fertilizer.targets.is_empty())
+        })>
+            <details class="fold">
+                <summary>{words::TARGETS}</summary>
+                <Table heads=&words::TARGET_HEADS name=words::TARGETS>{of(target_rows)}</Table>
+            </details>
+        </Show>
         <Show when=move || app.outcome.with(|outcome| {
             outcome.as_ref().is_some_and(|outcome| !outcome.stocks.is_empty())
         })>
@@ -158,12 +166,17 @@ fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
 
 fn element_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
     let start = &outcome.fertilizer.elements_mg_per_l;
-    let end = outcome
-        .season
-        .days
+    let days = &outcome.season.days;
+    let end = days
         .last()
         .map(|day| day.elements_mg_per_l)
         .unwrap_or_default();
+    let salt = |day: Option<&DayOutcome>| {
+        day.map_or((0.0, 0.0), |day| {
+            (day.sodium_mg_per_l, day.chloride_mg_per_l)
+        })
+    };
+    let (first, last) = (salt(days.first()), salt(days.last()));
     [
         ("N", start.n, end.n),
         ("P", start.p, end.p),
@@ -177,6 +190,8 @@ fn element_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
         ("Cu", start.cu, end.cu),
         ("B", start.b, end.b),
         ("Mo", start.mo, end.mo),
+        ("Na", first.0, last.0),
+        ("Cl", first.1, last.1),
     ]
     .into_iter()
     .map(|(symbol, start, end)| {
@@ -184,6 +199,23 @@ fn element_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
         vec![symbol.to_owned(), shown(start), shown(end)]
     })
     .collect()
+}
+
+fn target_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
+    let shown = |value| words::show(Dimension::Concentration, value, units);
+    outcome
+        .fertilizer
+        .targets
+        .iter()
+        .map(|target| {
+            vec![
+                words::target(target),
+                shown(target.target_mg_per_l),
+                shown(target.reached_mg_per_l),
+                words::miss(target),
+            ]
+        })
+        .collect()
 }
 
 fn species_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {

@@ -245,7 +245,11 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             let reading = ec_ratio.map_or_else(String::new, |ratio| {
                 format!(" The EC measured is {} of that of its ions.", show(Dimension::Percent, ratio * 100.0, units))
             });
-            format!("The water analysis does not agree with itself.{charge}{reading} Look for a missing or mistyped line.")
+            if good {
+                format!("The water analysis agrees with itself.{charge}{reading}")
+            } else {
+                format!("The water analysis does not agree with itself.{charge}{reading} Look for a missing or mistyped line.")
+            }
         }
         Fact::Water { item } => format!(
             "{}: {} in your water; up to {} is without restriction. {}",

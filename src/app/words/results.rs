@@ -1,6 +1,6 @@
 //! What stands beside the figures.
 
-use crate::advice::{Dose, EventKind, Material, Outcome, PipeVerdict, Saturation};
+use crate::advice::{Dose, EventKind, Material, Outcome, PipeVerdict, Saturation, TargetReached};
 use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
 use crate::season::MajorNutrient;
 
@@ -396,6 +396,26 @@ pub const SPECIES_HEADS: [&str; 2] = ["Species", "mmol per kg of water"];
 pub const DOSES: &str = "Every dose, for one container";
 /// Heads of the table of doses.
 pub const DOSE_HEADS: [&str; 2] = ["What", "How much"];
+/// Heading of the table of a recipe's targets.
+pub const TARGETS: &str = "Recipe: asked and reached";
+/// Heads of the table of targets.
+pub const TARGET_HEADS: [&str; 4] = ["Element", "Asked", "Reached", "Miss"];
+
+/// A target by its element and form.
+pub fn target(target: &TargetReached) -> String {
+    match target.form {
+        Some(form) => format!("{} as {form}", target.nutrient),
+        None => target.nutrient.to_owned(),
+    }
+}
+
+/// By how much a target is missed.
+pub fn miss(target: &TargetReached) -> String {
+    target.miss_pct.map_or_else(
+        || "–".to_owned(),
+        |pct| show(Dimension::Percent, pct, UnitSystem::Metric),
+    )
+}
 /// Heading of the table of stocks.
 pub const STOCKS: &str = "Stock solutions";
 /// Heads of the table of stocks.
