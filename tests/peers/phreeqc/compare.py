@@ -4,7 +4,7 @@
 PHREEQC runs in this process (PyPI package phreeqpython, its database vitens.dat, in which nitrate
 does not oxidise ammonium). Slackwater is the test binary `peers`, run by cargo. Prints a table (case,
 quantity, theirs, ours, difference), the largest differences and the ratio of the times; exits with 1
-on any miss. `--all` prints every figure, not only conductivity, pH and saturation.
+on any miss; with `--bench` also when Slackwater is not fast enough. `--all` prints every figure, not only conductivity, pH and saturation.
 
 Tolerances, all of them the project's own demands:
 - up to an ionic strength of 0.1 mol/kg, conductivity within 3 %;
@@ -173,7 +173,8 @@ def main():
     print(f"{len(rows)} solutions, {misses} misses")
     if ratio < FASTER:
         print(f"slower than {FASTER:.0f} times")
-    return 1 if misses or ratio < FASTER else 0
+    # A time depends on what else the machine does: it decides in `make bench`, not in `make test`.
+    return 1 if misses or ("--bench" in sys.argv and ratio < FASTER) else 0
 
 
 if __name__ == "__main__":
