@@ -104,13 +104,18 @@ pub enum Fact {
     Electricity,
     /// Acids and how to pour them.
     Acid,
-    /// Stocks never meet undiluted: what would fall out.
-    StocksApart { saturation: Saturation },
+    /// Stocks never meet undiluted: what would fall out, and how thin they must be not to.
+    StocksApart {
+        saturation: Saturation,
+        clear_when_thinned_times: Option<f64>,
+    },
     /// Whether a stock stays clear at the store's coldest.
     StockClear {
         stock: Material,
         contents: Vec<StockContent>,
         saturation: Saturation,
+        dissolving_pct: f64,
+        strongest_pct: Option<f64>,
     },
     /// The span of strengths that fit.
     FittingStrength {

@@ -13,6 +13,7 @@ mod outcome;
 mod protons;
 mod section;
 mod solution;
+mod stocks;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::Calendar;
@@ -140,7 +141,7 @@ fn work_out(
         sound.crop.plants,
     );
     let (stocks, stocks_together) =
-        solution::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
+        stocks::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
     let water = solution::water(&sound.fertilizer.water, chemistry);
     let solution = solution::mixed(mixed);
     let boards = boards::boards(sound, &tank, &filled, &fall, &course)?;

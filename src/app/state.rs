@@ -57,7 +57,7 @@ impl Deleted {
 /// The page's state; cheap to copy.
 #[derive(Clone, Copy)]
 pub struct App {
-    store: RwSignal<Store>,
+    pub(super) store: RwSignal<Store>,
     /// The open plan.
     pub plan: Memo<Option<Plan>>,
     solved: Memo<Option<Result<Outcome, Vec<Problem>>>>,

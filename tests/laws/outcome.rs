@@ -44,6 +44,7 @@ const OPTIONAL: &[&str] = &[
     "brushite",
     "calcite",
     "charge_error_pct",
+    "clear_when_thinned_times",
     "cost",
     "day",
     "draught_at_end_mm",
@@ -62,6 +63,7 @@ const OPTIONAL: &[&str] = &[
     "runs_short_day",
     "shortfall",
     "stocks_together",
+    "strongest_pct",
     "yield_under_salt_pct",
 ];
 

@@ -27,7 +27,7 @@ pub struct Outcome {
     /// Stock solutions, where they are used.
     pub stocks: Vec<StockOutcome>,
     /// What would fall out where both stocks meet undiluted.
-    pub stocks_together: Option<Saturation>,
+    pub stocks_together: Option<StocksTogether>,
     /// The raw water, judged.
     pub water: WaterOutcome,
     /// Growing on with the same solution.

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::working::Working;
 use crate::advice::{Finding, Weight};
 use crate::app::state::app;
 use crate::app::words;
@@ -19,7 +20,10 @@ pub fn Findings() -> impl IntoView {
         view! {
             <li class=class>
                 <strong>{words::weight(finding.weight)}</strong>
-                <span>{words::finding(&finding, app.units.get())}</span>
+                <div>
+                    <span>{words::finding(&finding, app.units.get())}</span>
+                    {words::worked(&finding.fact).map(|of| view! { <Working of/> })}
+                </div>
             </li>
         }
     };

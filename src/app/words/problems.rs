@@ -158,6 +158,9 @@ fn conflict(rule: Rule, got: &str, limit: &str) -> String {
         Rule::RadiationBelowExtraterrestrial => format!(
             "More than reaches the top of the air at this latitude and date: at most {limit}."
         ),
+        Rule::DissolvesInStore => format!(
+            "{got} does not dissolve at the coldest of the store: at most {limit}. Make the stock weaker, or keep it warmer."
+        ),
         Rule::TargetAboveRawWater => {
             format!("Your water alone has {limit}. The target must be above that.")
         }

@@ -6,13 +6,15 @@ mod crop;
 mod fertilizer;
 mod label;
 mod reader;
+mod salts;
 mod water;
 
 pub use climate::{Climate, Daylight, Light};
 pub use container::{Boards, Container, Pipes, Pot, Rectangle};
 pub use crop::Crop;
-pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, ShelfSalt, Stocks, Strength};
+pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, Stocks, Strength};
 pub use reader::{Unusual, read_text};
+pub use salts::ShelfSalt;
 pub use water::RawWater;
 
 use std::collections::BTreeSet;
