@@ -1,6 +1,6 @@
 //! What can be said of a plan: facts with their figures and their weight.
 
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 use super::outcome::{Material, NextCrop, Saturation, StockContent, WaterItem};
 use crate::plan::Field;
@@ -170,18 +170,9 @@ pub enum Fact {
     NotValidated,
     /// A value that is allowed but seldom met.
     Unusual {
-        #[serde(serialize_with = "path")]
         field: Field,
         got: f64,
         low: f64,
         high: f64,
     },
-}
-
-#[expect(
-    clippy::trivially_copy_pass_by_ref,
-    reason = "the signature that serde asks for"
-)]
-fn path<S: Serializer>(field: &Field, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(&field.path())
 }

@@ -170,6 +170,7 @@ fn work_out(
         season,
         boards,
         calendar,
+        assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };
     outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);

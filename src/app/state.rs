@@ -229,6 +229,17 @@ impl App {
         })
     }
 
+    /// The usual value that stands in for a field left empty.
+    pub fn assumed(self, field: Field) -> Option<f64> {
+        self.plan.with(|plan| {
+            let plan = plan.as_ref()?;
+            field
+                .entry(plan)?
+                .is_blank()
+                .then(|| field.if_unknown(plan))?
+        })
+    }
+
     /// Names and numbers of the kept plans.
     pub fn shelf(self) -> Vec<(u32, String)> {
         self.store.with(|store| {

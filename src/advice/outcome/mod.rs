@@ -12,6 +12,7 @@ use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
 use super::section::Section;
+use crate::plan::Assumed;
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -38,6 +39,8 @@ pub struct Outcome {
     pub boards: Option<BoardsOutcome>,
     /// Dates.
     pub calendar: Calendar,
+    /// Fields left empty, and the usual value that stands in for each.
+    pub assumed: Vec<Assumed>,
     /// Checks, cautions and notes, the gravest first.
     pub findings: Vec<Finding>,
     /// The container in section, to scale.
