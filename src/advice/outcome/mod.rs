@@ -11,7 +11,9 @@ use serde::Serialize;
 use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
+use super::roots::RootsOutcome;
 use super::section::Section;
+use super::succession::Succession;
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -34,10 +36,14 @@ pub struct Outcome {
     pub growing_on: Vec<NextCrop>,
     /// What will happen.
     pub season: SeasonOutcome,
+    /// Whether the roots reach the solution and follow it.
+    pub roots: RootsOutcome,
     /// Boards and pipes, where boards float.
     pub boards: Option<BoardsOutcome>,
     /// Dates.
     pub calendar: Calendar,
+    /// Heads every week, where the plan says for how many people.
+    pub succession: Option<Succession>,
     /// Checks, cautions and notes, the gravest first.
     pub findings: Vec<Finding>,
     /// The container in section, to scale.
