@@ -1,8 +1,9 @@
 //! The dates of a plan as an iCalendar file (RFC 5545), for any calendar program.
 //!
-//! The core has no clock and no words: the moment of writing and every text are handed in.
+//! The core has no clock and no words: every text is handed in, and the stamp is the day of seeding,
+//! so that the same plan gives the same file, byte for byte.
 
-use time::{Date, Duration, Month, PrimitiveDateTime};
+use time::{Date, Duration, Month};
 
 use super::calendar::Calendar;
 use crate::plan::Plan;
@@ -87,8 +88,7 @@ pub fn calendar_entries(calendar: &Calendar) -> Vec<(CalendarKind, Date, Date)> 
 
 /// Writes the file: one entry for the whole day or days of each date that the plan has.
 ///
-/// `written`: the moment of writing, in universal time. `words`: the words of each kind. The lines
-/// end with CR LF and are folded at 75 octets; the identity of an entry depends on the plan alone,
+/// `words`: the words of each kind. The lines end with CR LF and are folded at 75 octets; the identity of an entry depends on the plan alone,
 /// so that a file read twice makes no entries twice.
 ///
 /// Source: RFC 5545 (2009), sections 3.1 (folding), 3.3.4 (dates), 3.3.11 (escapes), 3.6.1.
@@ -98,10 +98,7 @@ pub fn calendar_entries(calendar: &Calendar) -> Vec<(CalendarKind, Date, Date)> 
 /// use slackwater::{plan::Example, solve};
 /// let plan = Example::Bottle.plan();
 /// let calendar = solve(&plan).expect("a ready plan is sound").calendar;
-/// let noon = time::Date::from_ordinal_date(2027, 1)
-///     .and_then(|day| day.with_hms(12, 0, 0))
-///     .expect("a moment");
-/// let file = calendar_file(&plan, &calendar, noon, |kind| CalendarWords {
+/// let file = calendar_file(&plan, &calendar, |kind| CalendarWords {
 ///     summary: kind.key().to_owned(),
 ///     ..CalendarWords::default()
 /// });
@@ -110,16 +107,9 @@ pub fn calendar_entries(calendar: &Calendar) -> Vec<(CalendarKind, Date, Date)> 
 pub fn calendar_file(
     plan: &Plan,
     calendar: &Calendar,
-    written: PrimitiveDateTime,
     words: impl Fn(CalendarKind) -> CalendarWords,
 ) -> String {
-    let stamp = format!(
-        "{}T{:02}{:02}{:02}Z",
-        digits(written.date()),
-        written.hour(),
-        written.minute(),
-        written.second()
-    );
+    let stamp = format!("{}T000000Z", calendar.seeding.replace('-', ""));
     let identity = identity(plan);
     let mut file = String::new();
     let mut line = |text: &str| fold(text, &mut file);

@@ -17,6 +17,8 @@ pub enum Weight {
     Caution,
     /// A check that passed.
     Sound,
+    /// Good practice that belongs to every such plan; nothing is wrong.
+    Reminder,
 }
 
 /// One finding.
@@ -237,6 +239,6 @@ pub enum Fact {
     clippy::trivially_copy_pass_by_ref,
     reason = "the signature that serde asks for"
 )]
-fn path<S: Serializer>(field: &Field, serializer: S) -> Result<S::Ok, S::Error> {
+pub(super) fn path<S: Serializer>(field: &Field, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(&field.path())
 }

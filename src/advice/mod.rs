@@ -29,7 +29,7 @@ pub use outcome::{
     WaterOutcome,
 };
 pub use protons::ProtonOutcome;
-pub use roots::{Mend, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
+pub use roots::{Change, Mend, MendWay, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
 pub use succession::{Demand, Planting, Succession, succession};

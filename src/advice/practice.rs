@@ -58,14 +58,14 @@ fn solution(list: &mut List, sound: &Sound, outcome: &Outcome) {
     }
     mosquitoes(list, sound, outcome);
     if sound.container.method == Method::Bottle {
-        list.add(Weight::Caution, Fact::AlgaeInClearWall);
+        list.add(Weight::Reminder, Fact::AlgaeInClearWall);
     }
     if let Some(boards) = &sound.container.boards {
         let covered = boards.length * boards.width * f64::from(boards.count);
         let open_cm2 =
             (boards.tank_length * boards.tank_width - covered).get::<square_centimeter>();
         if open_cm2 > OPEN_CM2 {
-            list.add(Weight::Caution, Fact::AlgaeAtEdges { open_cm2 });
+            list.add(Weight::Reminder, Fact::AlgaeAtEdges { open_cm2 });
         }
     }
 }
@@ -151,14 +151,14 @@ fn air(list: &mut List, sound: &Sound, outcome: &Outcome) {
         );
     }
     if climate.shelter == Shelter::RainCover {
-        list.add(Weight::Caution, Fact::RainDilutes);
+        list.add(Weight::Reminder, Fact::RainDilutes);
     }
 }
 
 /// What touches the solution.
 fn container(list: &mut List, sound: &Sound) {
     list.add(
-        Weight::Caution,
+        Weight::Reminder,
         match sound.container.method {
             Method::Bottle | Method::Bucket => Fact::FoodContainer,
             Method::CoveredTank | Method::FloatingBoards => Fact::TankLiner,
@@ -171,7 +171,7 @@ fn harvest(list: &mut List, sound: &Sound, outcome: &Outcome) {
     let Some(harvest_day) = outcome.season.harvest_day else {
         return;
     };
-    list.add(Weight::Caution, Fact::CleanHarvest);
+    list.add(Weight::Reminder, Fact::CleanHarvest);
     // Crops on one charge until one asks for a fresh one.
     let (mut crops, mut drains) = (1, false);
     for next in &outcome.growing_on {
@@ -182,7 +182,7 @@ fn harvest(list: &mut List, sound: &Sound, outcome: &Outcome) {
     }
     let each = harvest_day + super::HARVEST_WINDOW_DAYS + sound.crop.turnaround_days;
     list.add(
-        Weight::Caution,
+        Weight::Reminder,
         Fact::DrainInterval {
             crops,
             days: each.saturating_mul(crops),
@@ -190,6 +190,6 @@ fn harvest(list: &mut List, sound: &Sound, outcome: &Outcome) {
     );
     let volume_l = outcome.season.left_l * f64::from(sound.container.count);
     if volume_l >= SPENT_L {
-        list.add(Weight::Caution, Fact::SpentSolution { volume_l });
+        list.add(Weight::Reminder, Fact::SpentSolution { volume_l });
     }
 }

@@ -4,6 +4,7 @@
 use serde::Serialize;
 
 use super::boards::{Fall, day_of};
+use super::facts::path;
 use super::fill::{self, Filled};
 use crate::catalog::Keyed;
 use crate::catalog::pipes::PipeChoice;
@@ -83,10 +84,20 @@ pub enum RootsFailureKind {
 }
 
 /// A change of the plan that was tried and helps; the smallest of its kind.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Mend {
+    /// What is changed, with its figures.
+    #[serde(flatten)]
+    pub way: MendWay,
+    /// The same, entry by entry.
+    pub changes: Vec<Change>,
+}
+
+/// A way to mend the roots.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(tag = "mend", rename_all = "snake_case")]
 #[expect(missing_docs, reason = "the names of the figures say what they are")]
-pub enum Mend {
+pub enum MendWay {
     /// Fill higher: an own fill depth.
     FillDepth { from_cm: f64, to_cm: f64 },
     /// Deeper pots over the same fill mark.
@@ -104,32 +115,70 @@ pub enum Mend {
     },
 }
 
-impl Mend {
-    /// Makes the change in a plan.
-    pub fn apply(&self, plan: &mut Plan) {
-        let mut set = |field: Field, value: Entry| {
-            if let Some(entry) = field.entry_mut(plan) {
-                *entry = value;
-            }
+/// One entry of the plan and what to write into it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Change {
+    /// Which; written as its path in the plan.
+    #[serde(serialize_with = "path")]
+    pub field: Field,
+    /// The new entry, as in the saved plan: a figure, the key of a choice, or empty.
+    pub value: Entry,
+    /// The unit of a figure.
+    pub unit: Option<&'static str>,
+}
+
+impl From<MendWay> for Mend {
+    fn from(way: MendWay) -> Self {
+        let depth = |cm| Change {
+            field: Field::FillDepth,
+            value: Entry::Number(cm),
+            unit: Some("cm"),
         };
-        match *self {
-            Self::FillDepth { to_cm, .. } => set(Field::FillDepth, Entry::Number(to_cm)),
-            Self::PotHeight {
+        let changes = match way {
+            MendWay::FillDepth { to_cm, .. } => vec![depth(to_cm)],
+            MendWay::PotHeight {
                 to_cm,
                 fill_depth_cm,
                 ..
-            } => {
-                set(Field::PotHeight, Entry::Number(to_cm));
-                set(Field::FillDepth, Entry::Number(fill_depth_cm));
-            }
-            Self::Pipe {
+            } => vec![
+                Change {
+                    field: Field::PotHeight,
+                    value: Entry::Number(to_cm),
+                    unit: Some("cm"),
+                },
+                depth(fill_depth_cm),
+            ],
+            MendWay::Pipe {
                 size, fill_anew, ..
             } => {
-                if fill_anew {
-                    set(Field::FillDepth, Entry::blank());
-                }
-                plan.container.pipe = Pick::Known(size);
+                let pipe = Change {
+                    field: Field::Pipe,
+                    value: Entry::from(size.key()),
+                    unit: None,
+                };
+                let anew = fill_anew.then(|| Change {
+                    field: Field::FillDepth,
+                    value: Entry::blank(),
+                    unit: None,
+                });
+                [Some(pipe), anew].into_iter().flatten().collect()
             }
+        };
+        Self { way, changes }
+    }
+}
+
+impl Mend {
+    /// Makes the change in a plan.
+    pub fn apply(&self, plan: &mut Plan) {
+        for change in &self.changes {
+            if let Some(entry) = change.field.entry_mut(plan) {
+                *entry = change.value.clone();
+            }
+        }
+        // The one choice among the ways.
+        if let MendWay::Pipe { size, .. } = self.way {
+            plan.container.pipe = Pick::Known(size);
         }
     }
 }
@@ -233,14 +282,17 @@ const STRIDES: u32 = 16;
 
 /// Every single change that helps.
 fn mends(plan: &Plan, sound: &Sound, filled: &Filled, course: &PlantCourse) -> Vec<Mend> {
-    let helps = |mend: Mend| helps(plan, mend, course).then_some(mend);
+    let helps = |way: MendWay| {
+        let mend = Mend::from(way);
+        helps(plan, &mend, course).then_some(mend)
+    };
     let container = &sound.container;
     let depth = filled.depth.get::<centimeter>();
     let rim = container.vessel.depth_max().get::<centimeter>();
     let pot = container.pot.height.get::<centimeter>();
     let deepest_pot = Field::PotHeight.limits().map_or(pot, |limits| limits.high);
     let higher = smallest(depth, rim, |to_cm| {
-        helps(Mend::FillDepth {
+        helps(MendWay::FillDepth {
             from_cm: depth,
             to_cm,
         })
@@ -249,7 +301,7 @@ fn mends(plan: &Plan, sound: &Sound, filled: &Filled, course: &PlantCourse) -> V
         pot,
         deepest_pot.min(rim + container.cover_thickness.get::<centimeter>()),
         |to_cm| {
-            helps(Mend::PotHeight {
+            helps(MendWay::PotHeight {
                 from_cm: pot,
                 to_cm,
                 fill_depth_cm: tidy(depth),
@@ -271,7 +323,7 @@ fn mends(plan: &Plan, sound: &Sound, filled: &Filled, course: &PlantCourse) -> V
             .filter(|&fill_anew| own_fill || !fill_anew)
             .find_map(|fill_anew| {
                 sizes.iter().find_map(|&(size, to_mm)| {
-                    helps(Mend::Pipe {
+                    helps(MendWay::Pipe {
                         from_mm,
                         to_mm,
                         size,
@@ -321,7 +373,7 @@ fn smallest(from: f64, most: f64, helps: impl Fn(f64) -> Option<Mend>) -> Option
 
 /// Whether a change makes the failure disappear, and leaves a container that holds its solution and
 /// boards that float at planting. The plants' course does not depend on any of these changes.
-fn helps(plan: &Plan, mend: Mend, course: &PlantCourse) -> bool {
+fn helps(plan: &Plan, mend: &Mend, course: &PlantCourse) -> bool {
     let mut changed = plan.clone();
     mend.apply(&mut changed);
     let Ok(sound) = check(&changed) else {

@@ -17,7 +17,6 @@ use slackwater::advice::{
 use slackwater::catalog::Keyed;
 use slackwater::plan::{Example, IonList, IonProblem, Plan};
 use slackwater::solve;
-use time::{OffsetDateTime, PrimitiveDateTime};
 
 const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE or standard input
        slackwater-solve --example bottle|bucket|covered-tank|floating-boards
@@ -61,7 +60,7 @@ fn answer(text: std::io::Result<String>) -> ExitCode {
     }
 }
 
-/// The dates of a plan, written now.
+/// The dates of a plan.
 fn calendar(text: std::io::Result<String>) -> ExitCode {
     let text = match text {
         Err(error) => return misunderstood(&error.to_string()),
@@ -71,7 +70,7 @@ fn calendar(text: std::io::Result<String>) -> ExitCode {
     match solved {
         Err(problems) => refuse(&problems),
         Ok((outcome, plan)) => {
-            let file = calendar_file(&plan, &outcome.calendar, now(), calendar_words);
+            let file = calendar_file(&plan, &outcome.calendar, calendar_words);
             // Every line of the file brings its own end.
             let _ = std::io::stdout().write_all(file.as_bytes());
             ExitCode::SUCCESS
@@ -79,18 +78,7 @@ fn calendar(text: std::io::Result<String>) -> ExitCode {
     }
 }
 
-/// Universal time; a clock that stands before 1970 counts as 1970.
-fn now() -> PrimitiveDateTime {
-    let seconds = std::time::SystemTime::now()
-        .duration_since(std::time::UNIX_EPOCH)
-        .map_or(0, |since| since.as_secs());
-    let moment = i64::try_from(seconds)
-        .ok()
-        .and_then(|seconds| OffsetDateTime::from_unix_timestamp(seconds).ok())
-        .unwrap_or(OffsetDateTime::UNIX_EPOCH);
-    PrimitiveDateTime::new(moment.date(), moment.time())
-}
-
+/// The words of the calendar file: the page has its own.
 fn calendar_words(kind: CalendarKind) -> CalendarWords {
     let (summary, description) = match kind {
         CalendarKind::Seeding => ("Sow", "Sow the seed in plugs."),

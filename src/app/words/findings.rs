@@ -4,7 +4,7 @@ use super::fields::label;
 use super::problems::unusual_text;
 use super::results::{capital, material, nutrient, show};
 use crate::advice::Saturation;
-use crate::advice::{Fact, Finding, Mend, Weight};
+use crate::advice::{Fact, Finding, Mend, MendWay, Weight};
 use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
 use crate::science::raw_water::Item;
 
@@ -14,6 +14,7 @@ pub const fn weight(weight: Weight) -> &'static str {
         Weight::Stop => "Stop",
         Weight::Caution => "Take care",
         Weight::Sound => "Good",
+        Weight::Reminder => "Good practice",
     }
 }
 
@@ -383,12 +384,12 @@ fn mends_text(mends: &[Mend], units: UnitSystem) -> String {
     }
     let ways: Vec<String> = mends
         .iter()
-        .map(|mend| match mend {
-            Mend::FillDepth { to_cm, .. } => format!("fill to {}", length(*to_cm)),
-            Mend::PotHeight { to_cm, .. } => {
+        .map(|mend| match &mend.way {
+            MendWay::FillDepth { to_cm, .. } => format!("fill to {}", length(*to_cm)),
+            MendWay::PotHeight { to_cm, .. } => {
                 format!("use pots {} deep over the same fill", length(*to_cm))
             }
-            Mend::Pipe {
+            MendWay::Pipe {
                 to_mm, fill_anew, ..
             } => format!(
                 "lay pipes of {}{}",
