@@ -27,6 +27,7 @@ fn may_be_empty(field: Field, plan: &Plan) -> bool {
     field == Field::FillDepth
         // A usual value stands in.
         || field.if_unknown(plan).is_some()
+        || field.optional()
         || path.starts_with("fertilizer.label.")
         // What a report of the water leaves out was not found; a pH there is always one.
         || (path.starts_with("fertilizer.water.") && field != Field::WaterPh)
@@ -66,7 +67,10 @@ pub fn plans() -> Vec<(String, Plan)> {
         let plan = sound_plan(80, Method::Bucket, shape);
         plans.push((format!("bucket, {}", shape.key()), plan));
     }
-    let variants: [Variant; 11] = [
+    let variants: [Variant; 12] = [
+        ("heads every week", |plan| {
+            plan.crop.people = 20.0.into();
+        }),
         ("lamps", |plan| {
             plan.choose_climate(ClimateChoice::RoomUnderLamps);
         }),

@@ -11,8 +11,10 @@ use serde::Serialize;
 use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
+use super::roots::RootsOutcome;
 use super::section::Section;
 use crate::plan::Assumed;
+use super::succession::Succession;
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -35,12 +37,16 @@ pub struct Outcome {
     pub growing_on: Vec<NextCrop>,
     /// What will happen.
     pub season: SeasonOutcome,
+    /// Whether the roots reach the solution and follow it.
+    pub roots: RootsOutcome,
     /// Boards and pipes, where boards float.
     pub boards: Option<BoardsOutcome>,
     /// Dates.
     pub calendar: Calendar,
     /// Fields left empty, and the usual value that stands in for each.
     pub assumed: Vec<Assumed>,
+    /// Heads every week, where the plan says for how many people.
+    pub succession: Option<Succession>,
     /// Checks, cautions and notes, the gravest first.
     pub findings: Vec<Finding>,
     /// The container in section, to scale.
