@@ -4,6 +4,7 @@
 mod boards;
 mod calendar;
 mod calendar_file;
+mod curves;
 mod doses;
 mod facts;
 mod fill;
@@ -22,6 +23,7 @@ mod succession;
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
 pub use calendar_file::{CalendarKind, CalendarWords, calendar_entries, calendar_file};
+pub use curves::{Curve, CurveOf, curves, day_ticks};
 pub use facts::{Fact, Finding, Weight};
 pub use outcome::{
     BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,

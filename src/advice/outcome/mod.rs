@@ -13,8 +13,8 @@ use super::facts::Finding;
 use super::protons::ProtonOutcome;
 use super::roots::RootsOutcome;
 use super::section::Section;
-use crate::plan::Assumed;
 use super::succession::Succession;
+use crate::plan::Assumed;
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]

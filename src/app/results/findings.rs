@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::mends;
 use super::working::Working;
 use crate::advice::{Finding, Weight};
 use crate::app::state::app;
@@ -15,13 +16,14 @@ pub fn Findings() -> impl IntoView {
         let class = match finding.weight {
             Weight::Stop => "finding stop",
             Weight::Caution => "finding care",
-            Weight::Sound => "finding sound",
+            Weight::Sound | Weight::Reminder => "finding sound",
         };
         view! {
             <li class=class>
                 <strong>{words::weight(finding.weight)}</strong>
                 <div>
                     <span>{words::finding(&finding, app.units.get())}</span>
+                    {mends::mends(&finding.fact)}
                     {words::worked(&finding.fact).map(|of| view! { <Working of/> })}
                 </div>
             </li>
@@ -29,7 +31,8 @@ pub fn Findings() -> impl IntoView {
     };
     view! {
         <section class="part">
-            <h3>{words::FINDINGS}</h3>
+            <h3 id="findings" tabindex="-1">{words::FINDINGS}</h3>
+            <mends::Mended/>
             <ul class="findings">
                 {move || {
                     app.outcome

@@ -3,6 +3,7 @@
 mod details;
 mod findings;
 mod headline;
+mod mends;
 mod pipes;
 mod working;
 
@@ -14,7 +15,9 @@ use super::state::app;
 use super::words;
 use crate::plan::Problem;
 
+pub use details::Table;
 pub use headline::Glance;
+pub use working::Working;
 
 /// The result column.
 #[component]

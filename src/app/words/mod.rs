@@ -7,6 +7,7 @@ mod fields;
 mod findings;
 mod problems;
 mod results;
+mod season;
 mod workings;
 
 pub use card::*;
@@ -15,6 +16,7 @@ pub use fields::*;
 pub use findings::*;
 pub use problems::*;
 pub use results::*;
+pub use season::*;
 pub use workings::*;
 
 use crate::app::state::Step;

@@ -71,9 +71,8 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         }
         Fact::SaltYield { .. } => Worked::Salt,
         Fact::GrowOn { .. } => Worked::NextCrops,
-        Fact::OpenWater | Fact::Salts | Fact::Electricity | Fact::Acid | Fact::Unusual { .. } => {
-            return None;
-        }
+        // Nothing to open where there is no figure of ours.
+        _ => return None,
     })
 }
 
