@@ -90,6 +90,7 @@ pub fn day_ticks(last: usize) -> Vec<usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalog::Keyed;
     use crate::plan::Example;
     use crate::solve;
 

@@ -41,6 +41,11 @@ impl Frame {
         }
     }
 
+    /// Whether a tank is so wide that the picture wants the whole column.
+    pub fn is_wide(&self) -> bool {
+        self.width > self.height * 2.0
+    }
+
     /// The picture is turned over so that y runs upwards.
     pub fn view_box(&self) -> String {
         format!(

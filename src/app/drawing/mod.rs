@@ -122,10 +122,17 @@ pub fn Drawing() -> impl IntoView {
             })
         }
     };
+    let wide = move || {
+        app.outcome.with(|outcome| {
+            outcome
+                .as_ref()
+                .is_some_and(|outcome| frame::Frame::of(&outcome.section).is_wide())
+        })
+    };
     view! {
         <section class="part drawing" id="drawing" class:playing=move || days.playing.get()>
             <h3>{words::DRAWING}</h3>
-            <div class="seen">
+            <div class="seen" class:wide=wide>
                 <div class="picture">
                     {of_outcome(|outcome, day, units| picture::picture(&outcome.section, day, units))}
                 </div>

@@ -115,7 +115,7 @@ fn svg(
                 <path class="wall" d=wall/>
                 {cover(section, now)}
                 {set("#plant", "plant")}
-                <path class="mark" d=fill_tick(section)/>
+                <path class="mark" d=fill_tick(section, frame)/>
                 <path class="leader" d=leaders(section, frame, labels)/>
                 <path class="bar" d=bar/>
             </g>
@@ -174,10 +174,10 @@ fn cover(section: &Section, now: Moment) -> impl IntoView + use<> {
 }
 
 /// The fill mark on the wall.
-fn fill_tick(section: &Section) -> String {
+fn fill_tick(section: &Section, frame: &Frame) -> String {
     let mark = section.fill_mark_mm;
     let wall = wall_at(section, mark);
-    let long = section.rim_mm * 0.06;
+    let long = frame.width * 0.03;
     format!("M{} {mark}h{long}", wall - long)
 }
 

@@ -75,7 +75,7 @@ fn leaf(angle: f64, length: f64) -> String {
 /// The head of a plant that has reached a share of its full mass, and whether it wilts.
 pub fn head(section: &Section, share: f64, wilts: bool) -> impl IntoView + use<> {
     // A head's width goes with the square root of its mass; a seedling stays visible.
-    let size = share.sqrt().max(0.14);
+    let size = share.sqrt().max(0.18);
     let full = section.head_width_mm * 0.53;
     (0..LEAVES)
         .filter_map(|index| {
@@ -124,7 +124,9 @@ pub fn roots(section: &Section, now: Moment) -> (String, String) {
         // From the middle outwards, left and right in turn.
         let lane = index.div_ceil(2) as f64 * if index % 2 == 0 { 1.0 } else { -1.0 } / 3.5;
         let mut x = lane * pot.bottom * 0.42;
-        let end = start + (tip - start) * share;
+        // Most of them follow the solution closely; young ones have only their share of the length.
+        let lag = (start - tip).min((surface - tip).max(0.0) * 2.5 + 12.0);
+        let end = tip + lag * (1.0 - share);
         let mut y = start;
         let mut moved = true;
         let mut was_air = None;
