@@ -77,7 +77,9 @@ fn of_one_container(outcome: &Outcome) -> Value {
     json["findings"]
         .as_array_mut()
         .expect("a list")
-        .retain(|finding| finding["field"] != "container.count" && finding["fact"] != "spent_solution");
+        .retain(|finding| {
+            finding["field"] != "container.count" && finding["fact"] != "spent_solution"
+        });
     json
 }
 

@@ -80,8 +80,8 @@ pub fn prefers_us_units() -> bool {
         .is_some_and(|language| language == "en-US")
 }
 
-/// The address of a file that holds a text, for a link that saves it.
-pub fn file_address(text: &str) -> String {
+/// The address of a file that holds a text of a media type, for a link that saves it.
+pub fn file_address(media_type: &str, text: &str) -> String {
     let encoded = js_sys::encode_uri_component(text);
-    format!("data:application/json;charset=utf-8,{encoded}")
+    format!("data:{media_type};charset=utf-8,{encoded}")
 }

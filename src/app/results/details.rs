@@ -105,8 +105,13 @@ pub fn Details() -> impl IntoView {
     }
 }
 
+/// A table in a frame that scrolls sideways.
 #[component]
-fn Table(heads: &'static [&'static str], name: &'static str, children: Children) -> impl IntoView {
+pub fn Table(
+    heads: &'static [&'static str],
+    name: &'static str,
+    children: Children,
+) -> impl IntoView {
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=name>
             <table>

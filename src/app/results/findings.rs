@@ -1,45 +1,73 @@
-//! Checks, cautions and stops.
+//! Checks, cautions and stops, with buttons for what mends them; good practice is folded away.
 
 use leptos::prelude::*;
 
-use crate::advice::{Finding, Weight};
+use crate::advice::{Fact, Finding, Mend, Weight};
 use crate::app::state::app;
 use crate::app::words;
 
 /// The list, the gravest first.
 #[component]
 pub fn Findings() -> impl IntoView {
-    let app = app();
-    let item = move |finding: Finding| {
-        let class = match finding.weight {
-            Weight::Stop => "finding stop",
-            Weight::Caution => "finding care",
-            Weight::Sound => "finding sound",
-        };
-        view! {
-            <li class=class>
-                <strong>{words::weight(finding.weight)}</strong>
-                <span>{words::finding(&finding, app.units.get())}</span>
-            </li>
+    let items = |reminders: bool| {
+        move || {
+            let app = app();
+            app.outcome
+                .with(|outcome| {
+                    outcome
+                        .as_ref()
+                        .map(|outcome| outcome.findings.clone())
+                        .unwrap_or_default()
+                })
+                .into_iter()
+                .filter(|finding| (finding.weight == Weight::Reminder) == reminders)
+                .map(|finding| item(&finding))
+                .collect_view()
         }
     };
     view! {
         <section class="part">
             <h3>{words::FINDINGS}</h3>
-            <ul class="findings">
-                {move || {
-                    app.outcome
-                        .with(|outcome| {
-                            outcome
-                                .as_ref()
-                                .map(|outcome| outcome.findings.clone())
-                                .unwrap_or_default()
-                        })
-                        .into_iter()
-                        .map(item)
-                        .collect_view()
-                }}
-            </ul>
+            <ul class="findings">{items(false)}</ul>
         </section>
+        <details class="fold">
+            <summary>{words::GOOD_PRACTICE}</summary>
+            <ul class="findings">{items(true)}</ul>
+        </details>
     }
+    .into_any()
+}
+
+fn item(finding: &Finding) -> AnyView {
+    let app = app();
+    let class = match finding.weight {
+        Weight::Stop => "finding stop",
+        Weight::Caution => "finding care",
+        Weight::Sound | Weight::Reminder => "finding sound",
+    };
+    let mends = match &finding.fact {
+        Fact::ContactLost { mends, .. } | Fact::RootsHang { mends, .. } => mends.clone(),
+        _ => Vec::new(),
+    };
+    let button = move |mend: Mend| {
+        let label = words::mend(&mend, app.units.get());
+        view! {
+            <button type="button" class="mend" on:click=move |_| app.edit(|plan| mend.apply(plan))>
+                {label}
+            </button>
+        }
+    };
+    view! {
+        <li class=class>
+            <strong>{words::weight(finding.weight)}</strong>
+            <div>
+                <span>{words::finding(finding, app.units.get())}</span>
+                {(!mends.is_empty())
+                    .then(|| view! {
+                        <p class="mends">{mends.into_iter().map(button).collect_view()}</p>
+                    })}
+            </div>
+        </li>
+    }
+    .into_any()
 }
