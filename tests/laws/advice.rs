@@ -6,6 +6,8 @@ use slackwater::advice::{Fact, Weight};
 use slackwater::catalog::Keyed;
 use slackwater::catalog::climates::ClimateChoice;
 use slackwater::catalog::crops::CropKind;
+use slackwater::catalog::pipes::PipeChoice;
+use slackwater::catalog::pots::PotChoice;
 use slackwater::catalog::shelters::Shelter;
 use slackwater::plan::{AcidChoice, Dosing, Example, Field, Pick, Plan, WaterKind};
 use slackwater::solve;
@@ -270,6 +272,13 @@ fn several() -> Vec<Plan> {
         with(Example::FloatingBoards, |plan| {
             let least = Field::BoardThickness.limits().expect("a number").low;
             set(plan, Field::BoardThickness, least);
+            plan.choose_pot(PotChoice::Medium);
+            set(plan, Field::SpacingAcross, 10.0);
+            set(plan, Field::SpacingAlong, 10.0);
+        }),
+        // Pipes so thin that boards come down on hardly any solution.
+        with(Example::FloatingBoards, |plan| {
+            plan.container.pipe = Pick::Known(PipeChoice::Metric50);
         }),
         air(Example::CoveredTank, 24.0, 34.0, 35.0),
         under_lamps(Example::Bucket),
