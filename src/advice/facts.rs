@@ -1,6 +1,6 @@
 //! What can be said of a plan: facts with their figures and their weight.
 
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 use super::outcome::{Material, NextCrop, Saturation, StockContent, WaterItem};
 use super::roots::Mend;
@@ -107,13 +107,18 @@ pub enum Fact {
     Electricity,
     /// Acids and how to pour them.
     Acid,
-    /// Stocks never meet undiluted: what would fall out.
-    StocksApart { saturation: Saturation },
+    /// Stocks never meet undiluted: what would fall out, and how thin they must be not to.
+    StocksApart {
+        saturation: Saturation,
+        clear_when_thinned_times: Option<f64>,
+    },
     /// Whether a stock stays clear at the store's coldest.
     StockClear {
         stock: Material,
         contents: Vec<StockContent>,
         saturation: Saturation,
+        dissolving_pct: f64,
+        strongest_pct: Option<f64>,
     },
     /// The span of strengths that fit.
     FittingStrength {
@@ -227,18 +232,9 @@ pub enum Fact {
     NotValidated,
     /// A value that is allowed but seldom met.
     Unusual {
-        #[serde(serialize_with = "path")]
         field: Field,
         got: f64,
         low: f64,
         high: f64,
     },
-}
-
-#[expect(
-    clippy::trivially_copy_pass_by_ref,
-    reason = "the signature that serde asks for"
-)]
-pub(super) fn path<S: Serializer>(field: &Field, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(&field.path())
 }

@@ -348,14 +348,19 @@ fn chemistry(list: &mut List, outcome: &Outcome) {
                 stock: stock.material.clone(),
                 contents: stock.contents.clone(),
                 saturation: stock.saturation,
+                dissolving_pct: stock.dissolving_pct,
+                strongest_pct: stock.strongest_pct,
             },
         );
     }
-    if let Some(together) = outcome.stocks_together {
+    if let Some(together) = &outcome.stocks_together
+        && let Some(worst) = together.worst()
+    {
         list.add(
             Weight::Caution,
             Fact::StocksApart {
-                saturation: together,
+                saturation: worst,
+                clear_when_thinned_times: together.clear_when_thinned_times,
             },
         );
     }

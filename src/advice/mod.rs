@@ -16,6 +16,7 @@ mod protons;
 mod roots;
 mod section;
 mod solution;
+mod stocks;
 mod succession;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
@@ -147,7 +148,7 @@ fn work_out(
         sound.crop.plants,
     );
     let (stocks, stocks_together) =
-        solution::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
+        stocks::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
     let water = solution::water(&sound.fertilizer.water, chemistry);
     let solution = solution::mixed(mixed);
     let boards = boards::boards(sound, &tank, &filled, &fall, &course)?;
@@ -191,6 +192,7 @@ fn work_out(
         boards,
         calendar,
         succession,
+        assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };
     outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);

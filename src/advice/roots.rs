@@ -4,7 +4,6 @@
 use serde::Serialize;
 
 use super::boards::{Fall, day_of};
-use super::facts::path;
 use super::fill::{self, Filled};
 use crate::catalog::Keyed;
 use crate::catalog::pipes::PipeChoice;
@@ -119,7 +118,6 @@ pub enum MendWay {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Change {
     /// Which; written as its path in the plan.
-    #[serde(serialize_with = "path")]
     pub field: Field,
     /// The new entry, as in the saved plan: a figure, the key of a choice, or empty.
     pub value: Entry,

@@ -57,7 +57,7 @@ impl Deleted {
 /// The page's state; cheap to copy.
 #[derive(Clone, Copy)]
 pub struct App {
-    store: RwSignal<Store>,
+    pub(super) store: RwSignal<Store>,
     /// The open plan.
     pub plan: Memo<Option<Plan>>,
     solved: Memo<Option<Result<Outcome, Vec<Problem>>>>,
@@ -226,6 +226,17 @@ impl App {
                     } if of == field => Some((low, high)),
                     _ => None,
                 })
+        })
+    }
+
+    /// The usual value that stands in for a field left empty.
+    pub fn assumed(self, field: Field) -> Option<f64> {
+        self.plan.with(|plan| {
+            let plan = plan.as_ref()?;
+            field
+                .entry(plan)?
+                .is_blank()
+                .then(|| field.if_unknown(plan))?
         })
     }
 

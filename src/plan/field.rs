@@ -1,5 +1,7 @@
 //! Every field of a plan: its path in the document, what it measures, and its limits.
 
+use serde::{Serialize, Serializer};
+
 use super::model::Plan;
 use super::quantity::Dimension;
 use super::{Entry, MeasuredPair, SaltLine};
@@ -153,6 +155,13 @@ macro_rules! fields {
             }
         }
     };
+}
+
+impl Serialize for Field {
+    /// The path of the field.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.path())
+    }
 }
 
 fn line(plan: &Plan, index: u8) -> Option<&SaltLine> {

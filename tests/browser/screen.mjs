@@ -221,7 +221,7 @@ export class Screen {
   /** The findings, the gravest first: how grave, and the sentence. */
   async findings() {
     const items = await this.page.locator(".findings li").evaluateAll((all) =>
-      all.map((item) => [...item.children].map((part) => part.textContent)),
+      all.map((item) => [item.querySelector("strong").textContent, item.querySelector("span").textContent]),
     );
     return items.map(([weight, text]) => ({ weight: plain(weight), text: plain(text) }));
   }

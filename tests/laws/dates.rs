@@ -137,10 +137,10 @@ fn a_turn_is_long_enough_and_no_longer() {
     for _ in 0..2000 {
         let demand = Demand {
             heads_per_week: random.between(0.1, 5000.0),
-            heads_per_container: u32::try_from(random.whole(1, 400)).expect("small"),
+            heads_per_container: random.whole(1, 400),
             container_m: Some(random.between(0.3, 40.0)),
-            harvest_day: u32::try_from(random.whole(10, 120)).expect("small"),
-            turnaround_days: u32::try_from(random.whole(0, 30)).expect("small"),
+            harvest_day: random.whole(10, 120),
+            turnaround_days: random.whole(0, 30),
             seedling_age: 10,
             first: Date::from_calendar_date(2027, Month::May, 1).expect("a date"),
         };

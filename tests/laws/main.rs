@@ -16,5 +16,6 @@ mod saved;
 mod scaling;
 mod season;
 mod seeded;
+mod stocks;
 mod units;
 mod water;

@@ -47,6 +47,7 @@ const OPTIONAL: &[&str] = &[
     "charge_error_pct",
     "clean",
     "contact_lost_day",
+    "clear_when_thinned_times",
     "cost",
     "day",
     "draught_at_end_mm",
@@ -75,6 +76,7 @@ const OPTIONAL: &[&str] = &[
     "stocks_together",
     "succession",
     "tank_m",
+    "strongest_pct",
     "yield_under_salt_pct",
 ];
 

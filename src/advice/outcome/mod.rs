@@ -14,6 +14,7 @@ use super::protons::ProtonOutcome;
 use super::roots::RootsOutcome;
 use super::section::Section;
 use super::succession::Succession;
+use crate::plan::Assumed;
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -29,7 +30,7 @@ pub struct Outcome {
     /// Stock solutions, where they are used.
     pub stocks: Vec<StockOutcome>,
     /// What would fall out where both stocks meet undiluted.
-    pub stocks_together: Option<Saturation>,
+    pub stocks_together: Option<StocksTogether>,
     /// The raw water, judged.
     pub water: WaterOutcome,
     /// Growing on with the same solution.
@@ -44,6 +45,8 @@ pub struct Outcome {
     pub calendar: Calendar,
     /// Heads every week, where the plan says for how many people.
     pub succession: Option<Succession>,
+    /// Fields left empty, and the usual value that stands in for each.
+    pub assumed: Vec<Assumed>,
     /// Checks, cautions and notes, the gravest first.
     pub findings: Vec<Finding>,
     /// The container in section, to scale.

@@ -63,6 +63,7 @@ pub fn Details() -> impl IntoView {
         <details class="fold">
             <summary>{words::SEASON_TABLE}</summary>
             <Table heads=&words::SEASON_HEADS name=words::SEASON_TABLE>{of(season_rows)}</Table>
+            <Working of=Worked::Days/>
         </details>
         <details class="fold">
             <summary>{words::NUTRIENTS}</summary>
@@ -72,6 +73,7 @@ pub fn Details() -> impl IntoView {
         <details class="fold">
             <summary>{words::DOSES}</summary>
             <Table heads=&words::DOSE_HEADS name=words::DOSES>{of(words::dose_lines)}</Table>
+            <Working of=Worked::Dose/>
         </details>
         <Show when=move || app.outcome.with(|outcome| {
             outcome.as_ref().is_some_and(|outcome| !outcome.fertilizer.targets.is_empty())
@@ -79,6 +81,7 @@ pub fn Details() -> impl IntoView {
             <details class="fold">
                 <summary>{words::TARGETS}</summary>
                 <Table heads=&words::TARGET_HEADS name=words::TARGETS>{of(target_rows)}</Table>
+                <Working of=Worked::Recipe/>
             </details>
         </Show>
         <Show when=move || app.outcome.with(|outcome| {
@@ -87,6 +90,7 @@ pub fn Details() -> impl IntoView {
             <details class="fold">
                 <summary>{words::STOCKS}</summary>
                 <Table heads=&words::STOCK_HEADS name=words::STOCKS>{of(stock_rows)}</Table>
+                <Table heads=&words::MIXTURE_HEADS name=words::MIXTURES>{of(mixture_rows)}</Table>
                 <Working of=Worked::Stocks/>
             </details>
         </Show>
@@ -101,6 +105,7 @@ pub fn Details() -> impl IntoView {
         <details class="fold">
             <summary>{words::SPECIES}</summary>
             <Table heads=&words::SPECIES_HEADS name=words::SPECIES>{of(species_rows)}</Table>
+            <Working of=Worked::Solution/>
         </details>
     }
 }
@@ -232,6 +237,21 @@ fn species_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
             vec![
                 amount.species.to_owned(),
                 crate::plan::significant(amount.mmol_per_kg, 3),
+            ]
+        })
+        .collect()
+}
+
+fn mixture_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
+    outcome
+        .stocks_together
+        .iter()
+        .flat_map(|together| &together.mixtures)
+        .map(|mixture| {
+            vec![
+                words::per_cent(mixture.stock_a_pct),
+                words::per_cent(100.0 - mixture.stock_a_pct),
+                words::saturation_line(&mixture.saturation),
             ]
         })
         .collect()

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::working::Working;
 use crate::advice::{Fact, Finding, Mend, Weight};
 use crate::app::state::app;
 use crate::app::words;
@@ -62,6 +63,7 @@ fn item(finding: &Finding) -> AnyView {
             <strong>{words::weight(finding.weight)}</strong>
             <div>
                 <span>{words::finding(finding, app.units.get())}</span>
+                {words::worked(&finding.fact).map(|of| view! { <Working of/> })}
                 {(!mends.is_empty())
                     .then(|| view! {
                         <p class="mends">{mends.into_iter().map(button).collect_view()}</p>

@@ -125,6 +125,11 @@ pub fn label(field: Field) -> String {
     .to_owned()
 }
 
+/// Name of the button that takes a value one step up or down.
+pub fn step_by(field: Field, up: bool) -> String {
+    format!("{}: {}", label(field), if up { "more" } else { "less" })
+}
+
 /// How to find the value; empty where the label says it all.
 pub const fn hint(field: Field) -> &'static str {
     match field {

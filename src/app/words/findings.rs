@@ -129,44 +129,45 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         Fact::Electricity => {
             "Lamps and cords near water: use gear made for wet places on a protected (residual-current) outlet, well above the tank, with a drip loop, and let a licensed person wire it.".to_owned()
         }
-        Fact::StocksApart { saturation } => format!(
-            "Never pour stock A and stock B together undiluted: {} would fall out (saturation index {}). Stir one into the full tank first, then the other.",
-            minerals(saturation),
-            index(saturation.worst())
-        ),
+        Fact::StocksApart { saturation, clear_when_thinned_times } => {
+            let thin = clear_when_thinned_times.map_or_else(String::new, |times| {
+                format!(" They stay clear only once thinned {} times.", times.ceil())
+            });
+            format!(
+                "Never pour stock A and stock B together undiluted: {} would fall out (saturation index up to {}).{thin} Stir one into the full tank first, then the other.",
+                minerals(saturation),
+                index(saturation.worst())
+            )
+        }
         Fact::Acid => {
             "Acid: gloves and eye protection, out of children's reach, and always pour acid into water, never water into acid. Add part of it, stir, measure the pH, go on. Follow the label.".to_owned()
         }
-        Fact::StockClear { stock, contents, saturation } => {
-            let over: Vec<String> = contents
-                .iter()
-                .filter_map(|content| {
-                    let limit = content.limit_g_per_l?;
-                    (content.g_per_l > limit).then(|| {
-                        format!(
-                            "{}: {} but only {} dissolves at the coldest",
-                            material(&content.material),
-                            show(Dimension::StockStrength, content.g_per_l, units),
-                            show(Dimension::StockStrength, limit, units)
-                        )
-                    })
-                })
-                .collect();
+        Fact::StockClear { stock, saturation, dissolving_pct, strongest_pct, .. } => {
+            let stock = capital(&material(stock));
             if good {
-                format!("{} stays clear at the coldest of the store.", capital(&material(stock)))
-            } else if over.is_empty() {
+                return format!(
+                    "{stock} stays clear at the coldest of the store; its salts take up {}% of what dissolves there.",
+                    dissolving_pct.round()
+                );
+            }
+            let why = if *dissolving_pct > 100.0 {
                 format!(
-                    "{} does not stay clear: {} falls out. Make it weaker.",
-                    capital(&material(stock)),
-                    minerals(saturation)
+                    "its salts are {}% of what dissolves at the coldest of the store",
+                    dissolving_pct.round()
                 )
             } else {
-                format!(
-                    "{} does not stay clear. {}. Make it weaker or keep it warmer.",
-                    capital(&material(stock)),
-                    over.join("; ")
-                )
-            }
+                format!("{} falls out", minerals(saturation))
+            };
+            let most = strongest_pct.map_or_else(
+                || "Weaker does not help; use other salts.".to_owned(),
+                |most| {
+                    format!(
+                        "Make it at most {}% of this strength, and pour more of it, or keep it warmer.",
+                        most.floor()
+                    )
+                },
+            );
+            format!("{stock} does not stay clear: {why}. {most}")
         }
         Fact::FittingStrength { low_ms_per_cm, high_ms_per_cm } => {
             let ec = |value: f64| show(Dimension::Conductivity, value, units);

@@ -122,6 +122,10 @@ pub const fn step_question(step: Step) -> &'static str {
     }
 }
 
+/// Under the question of a step.
+pub const NOT_SURE: &str =
+    "Not sure of a figure? Leave it empty: a usual one stands in, and is named.";
+
 /// How many entries of a step need a look.
 pub fn step_problems(count: usize) -> String {
     match count {

@@ -428,6 +428,16 @@ pub const STOCK_HEADS: [&str; 4] = [
     "Saturation index",
 ];
 
+/// Heading of the table of both stocks poured together.
+pub const MIXTURES: &str = "Both stocks undiluted together";
+/// Heads of that table.
+pub const MIXTURE_HEADS: [&str; 3] = ["Stock A", "Stock B", "Saturation index undiluted"];
+
+/// A whole share.
+pub fn per_cent(share: f64) -> String {
+    format!("{}%", share.round())
+}
+
 /// What one batch of a stock serves.
 pub fn serves(containers: f64, heads: f64) -> String {
     format!(
