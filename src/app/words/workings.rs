@@ -49,7 +49,10 @@ pub enum Worked {
 /// The working behind a finding; none where it holds no figure of ours.
 pub const fn worked(fact: &Fact) -> Option<Worked> {
     Some(match fact {
-        Fact::Lasts { .. } | Fact::RunsOut { .. } | Fact::PerPlant { .. } => Worked::Water,
+        Fact::Lasts { .. }
+        | Fact::RunsOut { .. }
+        | Fact::PerPlant { .. }
+        | Fact::SpentSolution { .. } => Worked::Water,
         Fact::NotReached { .. }
         | Fact::Warm { .. }
         | Fact::Dim { .. }
@@ -80,7 +83,6 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         | Fact::RootsHang { .. }
         | Fact::WarmSolution { .. } => Worked::Roots,
         Fact::Mosquitoes { .. } => Worked::Mosquitoes,
-        Fact::SpentSolution { .. } => Worked::Water,
         Fact::OpenWater
         | Fact::Salts
         | Fact::Electricity
@@ -138,6 +140,10 @@ pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String;
     ]
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one sentence a working; several functions would only scatter the wording"
+)]
 fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     let volume = |litres| show(Dimension::Volume, litres, units);
