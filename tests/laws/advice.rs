@@ -89,8 +89,8 @@ facts! {
     Unusual,
 }
 
-/// Said of every plan: there is always fertilizer in the house.
-const ALWAYS: &[&str] = &["Salts"];
+/// Said of every plan: two figures that are judged either way, and fertilizer is always in the house.
+const ALWAYS: &[&str] = &["PerPlant", "Salts", "Ph"];
 
 /// Kept as a guard: pots of wet medium are lighter than the solution and bear themselves, so only
 /// seedlings far heavier than any could sink the boards.
