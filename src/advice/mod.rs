@@ -193,8 +193,8 @@ fn work_out(
         roots,
         boards,
         calendar,
-        assumed: sound.assumed.clone(),
         succession,
+        assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };
     outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);

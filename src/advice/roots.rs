@@ -122,6 +122,7 @@ pub struct Change {
     /// The new entry, as in the saved plan: a figure, the key of a choice, or empty.
     pub value: Entry,
     /// The unit of a figure.
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub unit: Option<&'static str>,
 }
 

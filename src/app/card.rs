@@ -128,6 +128,8 @@ fn at_the_bench(fact: &Fact) -> bool {
         Fact::RunsOut { .. }
             | Fact::NotReached { .. }
             | Fact::PotsHangAbove { .. }
+            | Fact::ContactLost { .. }
+            | Fact::RootsHang { .. }
             | Fact::Overflows
             | Fact::BoardsSink
             | Fact::RestAtPlanting { .. }

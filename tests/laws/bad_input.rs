@@ -24,10 +24,9 @@ const DOUBTFUL: &[&str] = &["-1", "0", "1e300", "true", "[]", "{}", "-1e309", r#
 /// Fields whose emptiness means something.
 fn may_be_empty(field: Field, plan: &Plan) -> bool {
     let path = field.path();
-    field == Field::FillDepth
+    field.optional()
         // A usual value stands in.
         || field.if_unknown(plan).is_some()
-        || field.optional()
         || path.starts_with("fertilizer.label.")
         // What a report of the water leaves out was not found; a pH there is always one.
         || (path.starts_with("fertilizer.water.") && field != Field::WaterPh)

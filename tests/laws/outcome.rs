@@ -45,9 +45,9 @@ const OPTIONAL: &[&str] = &[
     "brushite",
     "calcite",
     "charge_error_pct",
-    "clear_when_thinned_times",
     "clean",
     "contact_lost_day",
+    "clear_when_thinned_times",
     "cost",
     "day",
     "draught_at_end_mm",
@@ -74,9 +74,9 @@ const OPTIONAL: &[&str] = &[
     "seed_next",
     "shortfall",
     "stocks_together",
-    "strongest_pct",
     "succession",
     "tank_m",
+    "strongest_pct",
     "yield_under_salt_pct",
 ];
 

@@ -43,10 +43,10 @@ pub struct Outcome {
     pub boards: Option<BoardsOutcome>,
     /// Dates.
     pub calendar: Calendar,
-    /// Fields left empty, and the usual value that stands in for each.
-    pub assumed: Vec<Assumed>,
     /// Heads every week, where the plan says for how many people.
     pub succession: Option<Succession>,
+    /// Fields left empty, and the usual value that stands in for each.
+    pub assumed: Vec<Assumed>,
     /// Checks, cautions and notes, the gravest first.
     pub findings: Vec<Finding>,
     /// The container in section, to scale.

@@ -99,8 +99,8 @@ pub fn share_across(event: &web_sys::PointerEvent) -> Option<f64> {
     Some(f64::from(event.offset_x()) / f64::from(element.offset_width().max(1)))
 }
 
-/// The address of a file that holds a text, for a link that saves it.
-pub fn file_address(text: &str) -> String {
+/// The address of a file that holds a text of a media type, for a link that saves it.
+pub fn file_address(media_type: &str, text: &str) -> String {
     let encoded = js_sys::encode_uri_component(text);
-    format!("data:application/json;charset=utf-8,{encoded}")
+    format!("data:{media_type};charset=utf-8,{encoded}")
 }

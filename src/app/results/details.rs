@@ -105,7 +105,7 @@ pub fn Details() -> impl IntoView {
     }
 }
 
-/// A table that scrolls sideways where it must.
+/// A table in a frame that scrolls sideways.
 #[component]
 pub fn Table(
     heads: &'static [&'static str],

@@ -22,7 +22,7 @@ pub fn mends(fact: &Fact) -> Option<AnyView> {
         }
     };
     let buttons = mends.iter().map(button).collect_view();
-    Some(view! { <div class="row">{buttons}</div> }.into_any())
+    Some(view! { <div class="mends">{buttons}</div> }.into_any())
 }
 
 /// What was changed last, and the way back.

@@ -1,5 +1,6 @@
 //! What comes of the plan, beside the forms.
 
+mod calendar;
 mod details;
 mod findings;
 mod headline;
@@ -53,6 +54,7 @@ pub fn Results() -> impl IntoView {
                 <Drawing/>
                 <findings::Findings/>
                 <details::Events/>
+                <calendar::Calendar/>
                 <pipes::PipeTable/>
                 <details::Details/>
             </div>

@@ -377,33 +377,38 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
     }
 }
 
-/// What would mend the roots, one sentence each.
+/// What would mend the roots.
 fn mends_text(mends: &[Mend], units: UnitSystem) -> String {
-    let length = |cm| show(Dimension::Length, cm, units);
     if mends.is_empty() {
         return "No single change of fill, pot or pipe mends it: take another container, or fewer and smaller plants.".to_owned();
     }
-    let ways: Vec<String> = mends
-        .iter()
-        .map(|mend| match &mend.way {
-            MendWay::FillDepth { to_cm, .. } => format!("fill to {}", length(*to_cm)),
-            MendWay::PotHeight { to_cm, .. } => {
-                format!("use pots {} deep over the same fill", length(*to_cm))
-            }
-            MendWay::Pipe {
-                to_mm, fill_anew, ..
-            } => format!(
-                "lay pipes of {}{}",
-                length(*to_mm / 10.0),
-                if *fill_anew {
-                    " and have the fill worked out"
-                } else {
-                    ""
-                }
-            ),
-        })
-        .collect();
+    let ways: Vec<String> = mends.iter().map(|mend| way(mend, units)).collect();
     format!("Any of these mends it: {}.", ways.join("; "))
+}
+
+fn way(mend: &Mend, units: UnitSystem) -> String {
+    let length = |cm| show(Dimension::Length, cm, units);
+    match mend.way {
+        MendWay::FillDepth { to_cm, .. } => format!("fill to {}", length(to_cm)),
+        MendWay::PotHeight { to_cm, .. } => {
+            format!("use pots {} deep over the same fill", length(to_cm))
+        }
+        MendWay::Pipe {
+            to_mm, fill_anew, ..
+        } => {
+            let anew = if fill_anew {
+                " and have the fill worked out"
+            } else {
+                ""
+            };
+            format!("lay pipes of {}{anew}", length(to_mm / 10.0))
+        }
+    }
+}
+
+/// Button that makes a mend.
+pub fn mend(mend: &Mend, units: UnitSystem) -> String {
+    capital(&way(mend, units))
 }
 
 /// Minerals whose saturation index is above zero.

@@ -1,6 +1,7 @@
 //! Every word that a user reads, in one place, ready for translation. Functions take typed facts
 //! and give sentences; nothing here decides anything.
 
+mod calendar;
 mod card;
 mod choices;
 mod fields;
@@ -10,6 +11,7 @@ mod results;
 mod season;
 mod workings;
 
+pub use calendar::*;
 pub use card::*;
 pub use choices::*;
 pub use fields::*;

@@ -32,6 +32,8 @@ pub const GLANCE: &str = "Result";
 pub const SEASON: &str = "The season";
 /// Heading of the list of findings.
 pub const FINDINGS: &str = "Checks";
+/// What good practice is folded under.
+pub const GOOD_PRACTICE: &str = "Good practice for this plan";
 /// Heading of the pipe table.
 pub const PIPES: &str = "Pipes compared";
 /// Heading of the nutrient table.

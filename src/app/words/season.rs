@@ -1,7 +1,7 @@
 //! The season seen: drawing, curves, table, and what mends a failing day.
 
 use super::results::show;
-use crate::advice::{CurveOf, Mend, MendWay, Outcome, RootsDay, RootsFailureKind};
+use crate::advice::{CurveOf, Outcome, RootsDay, RootsFailureKind};
 use crate::app::drawing::Mark;
 use crate::plan::{Dimension, UnitSystem};
 
@@ -97,22 +97,6 @@ pub fn failing_day(day: usize, kind: Option<RootsFailureKind>) -> String {
         _ => "the pots lose the solution before roots reach it",
     };
     format!("Day {day}: {how}")
-}
-
-/// Button that mends a failing day.
-pub fn mend(mend: &Mend, units: UnitSystem) -> String {
-    let length = |cm| show(Dimension::Length, cm, units);
-    match &mend.way {
-        MendWay::FillDepth { to_cm, .. } => format!("Fill to {}", length(*to_cm)),
-        MendWay::PotHeight { to_cm, .. } => format!("Take pots {} deep", length(*to_cm)),
-        MendWay::Pipe {
-            to_mm, fill_anew, ..
-        } => format!(
-            "Lay pipes of {}{}",
-            length(*to_mm / 10.0),
-            if *fill_anew { ", fill anew" } else { "" }
-        ),
-    }
 }
 
 /// After a mend.
