@@ -29,7 +29,7 @@ impl Frame {
             .fold(section.rim_mm, f64::max);
         let high = highest + section.cover_mm + head * 0.66;
         let margin = (outermost * 2.0).max(high) * 0.02;
-        let bottom = -(margin + high * 0.03);
+        let bottom = -(margin + outermost * 0.08);
         let height = high + margin - bottom;
         // A slender bottle would make a tower of the picture.
         let width = ((outermost + margin) * 2.0).max(height * 0.72);
@@ -60,6 +60,11 @@ impl Frame {
     /// The right edge.
     pub fn right(&self) -> f64 {
         self.left + self.width
+    }
+
+    /// Where the bar that shows the scale lies.
+    pub fn bar(&self) -> f64 {
+        self.bottom * 0.7
     }
 
     /// The left edge.

@@ -73,8 +73,8 @@ fn svg(
     let ground = format!("M{} 0H{}", frame.left(), frame.right());
     let bar = format!(
         "M{edge} {y}v{h}v-{h}h{bar_mm}v{h}",
-        y = frame.height * -0.04,
-        h = frame.height * 0.015
+        y = frame.bar(),
+        h = frame.width * 0.012
     );
     view! {
         <svg

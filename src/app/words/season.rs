@@ -76,17 +76,21 @@ pub fn drawing_sentences(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
 fn standing(roots: &RootsDay, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     match (roots.contact, roots.reached) {
-        (true, false) => "The pots stand in it; their roots have not come out yet.".to_owned(),
+        (true, false) => {
+            "The pots stand in the solution; their roots have not come out yet.".to_owned()
+        }
         (true, true) => format!(
-            "The pots stand in it; water roots reach {} below them.",
+            "The pots stand in the solution; water roots reach {} below them.",
             length(roots.water_roots_cm)
         ),
         (false, true) => format!(
-            "The pots hang above it; air roots span {}, water roots reach {} deep.",
+            "The pots hang above the solution; air roots span {}, water roots reach {} deep.",
             length(roots.air_roots_cm),
             length(roots.water_roots_cm)
         ),
-        (false, false) => "Neither pots nor roots touch it: the plants dry out.".to_owned(),
+        (false, false) => {
+            "Neither pots nor roots touch the solution: the plants dry out.".to_owned()
+        }
     }
 }
 
