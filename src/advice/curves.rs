@@ -90,9 +90,9 @@ pub fn day_ticks(last: usize) -> Vec<usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::advice::solve;
     use crate::catalog::Keyed;
     use crate::plan::Example;
-    use crate::solve;
 
     #[test]
     fn a_scale_holds_its_curve_and_is_at_least_half_used() {
