@@ -1,7 +1,7 @@
 //! Documents made of named members, read and written by one walk for all of them.
 //!
-//! Derived code for each structure would be a tenth of the page; here a structure only lists its
-//! members.
+//! Derived code is made anew for each structure and weighs on the page; here a structure only lists
+//! its members.
 
 use std::fmt;
 
