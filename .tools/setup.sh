@@ -47,6 +47,14 @@ need_wasm_target() {
     rustup target add wasm32-unknown-unknown
 }
 
+# The standard library is compiled along with the page, for size; build.sh does without it if need be.
+need_rust_source() {
+    [ -e "$(rustc --print sysroot)/lib/rustlib/src/rust/library/Cargo.lock" ] && return
+    have rustup || { say "no rustup to add the source of Rust's library: the page will be larger" && return; }
+    say "adding the source of Rust's library"
+    rustup component add rust-src || say "that failed: the page will be larger"
+}
+
 # need_cargo_tool FOLDER PROGRAM CRATE VERSION [--locked]
 need_cargo_tool() {
     local folder=$1 program=$2 crate=$3 version=$4
@@ -119,6 +127,7 @@ check_versions
 need_rust
 [ "$job" = check ] && exit
 need_wasm_target
+need_rust_source
 need_node "$NODE_FOR_PAGE" "building the page"
 need_npm_packages
 need_cargo_tool "$trunk_dir" trunk trunk "$TRUNK" --locked
