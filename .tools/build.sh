@@ -7,3 +7,4 @@ cargo fetch --locked --quiet
 # Offline, so that Trunk never looks for newer or other tools than the pinned ones on PATH.
 # NO_COLOR=1, a common habit, is no value that Trunk understands; a failed build needs no backtrace of it.
 env -u NO_COLOR -u RUST_BACKTRACE trunk --offline --skip-version-check build --release --locked
+node .tools/release.mjs dist
