@@ -99,6 +99,7 @@ export async function open(t, kind) {
   }
   const { sessionId } = await call("POST", `${address}/session`, { capabilities: { alwaysMatch: wish } });
   session = new Browser(`${address}/session/${sessionId}`);
+  await session.ask("POST", "/window/rect", { x: 0, y: 0, width: 1280, height: 1000 });
   return session;
 }
 
@@ -151,12 +152,35 @@ export class Browser {
   }
 
   async click(selector) {
-    await this.ask("POST", `/element/${await this.element(selector)}/click`, {});
+    const element = await this.element(selector);
+    const end = Date.now() + PATIENCE_MS;
+    for (;;) {
+      // Clear of the bar at the foot of the window.
+      await this.run((wanted) => document.querySelector(wanted)?.scrollIntoView({ block: "center" }), selector);
+      try {
+        return await this.ask("POST", `/element/${element}/click`, {});
+      } catch (error) {
+        // WebKit says so while the page is being laid out.
+        if (!error.message.startsWith("element not interactable") || Date.now() > end) throw error;
+        await pause(100);
+      }
+    }
   }
 
   /** Types into an element as a keyboard does. */
   async type(selector, text) {
     await this.ask("POST", `/element/${await this.element(selector)}/value`, { text });
+  }
+
+  /** Presses keys, one after the other, with the focus on an element. */
+  async press(selector, keys) {
+    await this.element(selector);
+    await this.run((wanted) => document.querySelector(wanted).focus(), selector);
+    const actions = keys.flatMap((value) => [
+      { type: "keyDown", value },
+      { type: "keyUp", value },
+    ]);
+    await this.ask("POST", "/actions", { actions: [{ type: "key", id: "keyboard", actions }] });
   }
 
   /** Empties a field, then types. */
@@ -170,7 +194,7 @@ export class Browser {
     return this.run((wanted) => document.querySelector(wanted).innerText.replaceAll(/\s+/g, " ").trim(), selector);
   }
 
-  /** Everything of the page's own that went over the network, and everything that the policy stopped. */
+  /** The address of every file that the page asked for since it was opened. */
   requests() {
     return this.run(() => performance.getEntriesByType("resource").map((entry) => entry.name));
   }
