@@ -88,6 +88,8 @@ async function result(browser) {
   all.rest = await browser.run(() => document.querySelector(".figures").textContent.replaceAll(/\s+/g, " "));
   // The card is for paper; on the screen its text is not laid out.
   all.card = await browser.run(() => document.querySelector(".card").textContent.replaceAll(/\s+/g, " "));
+  const problems = await browser.run(() => document.querySelector(".summary")?.innerText ?? "");
+  assert.equal(problems, "", "entries to mend");
   assert.match(all.card, /may only fall/);
   assert.ok(all.card.includes(all.fill), "the card has the fill mark");
   assert.ok(await browser.run(() => !document.querySelector(".print-button").disabled), "the card cannot be printed");

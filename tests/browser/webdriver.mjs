@@ -167,11 +167,6 @@ export class Browser {
     }
   }
 
-  /** Types into an element as a keyboard does. */
-  async type(selector, text) {
-    await this.ask("POST", `/element/${await this.element(selector)}/value`, { text });
-  }
-
   /** Presses keys, one after the other, with the focus on an element. */
   async press(selector, keys) {
     await this.element(selector);
@@ -183,10 +178,16 @@ export class Browser {
     await this.ask("POST", "/actions", { actions: [{ type: "key", id: "keyboard", actions }] });
   }
 
-  /** Empties a field, then types. */
+  /** Types over what stands in a field, as a keyboard does; an empty field would mean something. */
   async fill(selector, text) {
-    await this.ask("POST", `/element/${await this.element(selector)}/clear`, {});
-    await this.type(selector, text);
+    await this.element(selector);
+    await this.run((wanted) => {
+      const field = document.querySelector(wanted);
+      field.focus();
+      field.select();
+    }, selector);
+    await this.press(selector, [...text]);
+    assert.equal(await this.run((wanted) => document.querySelector(wanted).value, selector), text, selector);
   }
 
   /** Text with every kind and number of white space as one plain space. */
