@@ -22,6 +22,7 @@ cargo fetch --locked --quiet
 # Offline, so that Trunk never looks for newer or other tools than the pinned ones on PATH.
 # NO_COLOR=1, a common habit, is no value that Trunk understands; a failed build needs no backtrace of it.
 env -u NO_COLOR -u RUST_BACKTRACE trunk --offline --skip-version-check build --release --locked
+node .tools/release.mjs dist
 # What the stage of sizes must know: such a page is weighed, but not held to the budget.
 rm -f tests/browser/out/large
 if [ "${large:-}" ]; then mkdir -p tests/browser/out && touch tests/browser/out/large; fi
