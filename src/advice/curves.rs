@@ -28,6 +28,13 @@ pub struct Curve {
 }
 
 /// The three curves of a season, their scales round in a system of units.
+///
+/// ```
+/// use slackwater::{advice::curves, plan::{Example, UnitSystem}, solve};
+/// let outcome = solve(&Example::Bottle.plan()).expect("a ready plan is sound");
+/// let [level, ..] = curves(&outcome.season, UnitSystem::Metric);
+/// assert_eq!(level.ticks, [15.0, 30.0]);
+/// ```
 pub fn curves(season: &SeasonOutcome, units: UnitSystem) -> [Curve; 3] {
     let curve = |of, dimension: Dimension, values: Vec<f64>| {
         let most = values.iter().copied().fold(0.0, f64::max);
@@ -63,7 +70,7 @@ pub fn curves(season: &SeasonOutcome, units: UnitSystem) -> [Curve; 3] {
     ]
 }
 
-/// The least of 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8 times a power of ten that is not below a value; 1 for nothing.
+/// The least of a few round figures times a power of ten that is not below a value; 1 for nothing.
 fn round_up(value: f64) -> f64 {
     const STEPS: [f64; 10] = [1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0];
     if !(value.is_finite() && value > 0.0) {
@@ -78,6 +85,10 @@ fn round_up(value: f64) -> f64 {
 }
 
 /// Days to name under the curves: whole weeks, at most eight of them, from planting on.
+///
+/// ```
+/// assert_eq!(slackwater::advice::day_ticks(30), [0, 7, 14, 21, 28]);
+/// ```
 pub fn day_ticks(last: usize) -> Vec<usize> {
     const MOST: usize = 7;
     let mut step = 7;
@@ -90,9 +101,9 @@ pub fn day_ticks(last: usize) -> Vec<usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::advice::solve;
     use crate::catalog::Keyed;
     use crate::plan::Example;
-    use crate::solve;
 
     #[test]
     fn a_scale_holds_its_curve_and_is_at_least_half_used() {

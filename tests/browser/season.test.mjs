@@ -156,12 +156,12 @@ test("a day is reached by mouse on the slider and on the curves", async (t) => {
   assert.ok(Math.abs(halfway - last / 2) <= 1, `${halfway} of ${last}`);
   await agree(screen, halfway, last);
 
-  await page.mouse.move(...(await onCurves(screen, 0.25)));
+  await page.mouse.move(...(await onCurves(screen, 9 / last)));
   assert.equal(Number(await screen.day.inputValue()), halfway, "a mouse that passes over sets nothing");
   await page.mouse.down();
-  await agree(screen, Math.round(last * 0.25), last);
-  await page.mouse.move(...(await onCurves(screen, 0.75)), { steps: 5 });
-  await agree(screen, Math.round(last * 0.75), last);
+  await agree(screen, 9, last);
+  await page.mouse.move(...(await onCurves(screen, 30 / last)), { steps: 5 });
+  await agree(screen, 30, last);
   await page.mouse.move(...(await onCurves(screen, 1.4)), { steps: 5 });
   await agree(screen, last, last);
   await page.mouse.up();
@@ -184,12 +184,12 @@ test("a day is reached by finger, on the slider and on the curves", async (t) =>
   assert.ok(Math.abs(halfway - last / 2) <= 1, `${halfway} of ${last}`);
   await agree(screen, halfway, last);
 
-  await page.touchscreen.tap(...(await onCurves(screen, 0.2)));
-  await agree(screen, Math.round(last * 0.2), last);
-  await touch("touchStart", ...(await onCurves(screen, 0.2)));
-  for (const share of [0.4, 0.6]) await touch("touchMove", ...(await onCurves(screen, share)));
+  await page.touchscreen.tap(...(await onCurves(screen, 7 / last)));
+  await agree(screen, 7, last);
+  await touch("touchStart", ...(await onCurves(screen, 7 / last)));
+  for (const day of [12, 16, 21]) await touch("touchMove", ...(await onCurves(screen, day / last)));
   await touch("touchEnd");
-  await agree(screen, Math.round(last * 0.6), last);
+  await agree(screen, 21, last);
 });
 
 test("a day is reached by the keyboard alone, and play stops at harvest", async (t) => {
