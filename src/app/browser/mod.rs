@@ -1,8 +1,10 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 mod storage;
+mod update;
 
 pub use storage::{Found, Kept, Store, forget_set_aside, keep, next_set_aside};
+pub use update::{take_update, when_update_ready};
 
 use wasm_bindgen::JsCast;
 
