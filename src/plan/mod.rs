@@ -8,6 +8,7 @@ mod examples;
 mod field;
 mod figure;
 mod ions;
+mod link;
 mod model;
 mod nudge;
 mod pick;
@@ -30,6 +31,7 @@ pub use examples::Example;
 pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
 pub use ions::{IONS, IonList, IonProblem, SoundIons};
+pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{
     ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, SaltLine,
     VERSION, WaterPlan,

@@ -7,6 +7,7 @@ mod chemistry;
 mod feeding;
 mod garbage;
 mod labels;
+mod links;
 mod outcome;
 mod plans;
 mod saved;

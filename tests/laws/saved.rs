@@ -116,35 +116,41 @@ fn entry(random: &mut Seeded) -> Entry {
     }
 }
 
+/// A ready plan with anything at all in every field.
+pub fn odd_plan(random: &mut Seeded) -> Plan {
+    let mut plan = random.pick(Example::ALL).plan();
+    plan.name = text(random);
+    plan.container.measured = (0..random.whole(0, 4))
+        .map(|_| MeasuredPair {
+            volume_l: entry(random),
+            depth_cm: entry(random),
+        })
+        .collect();
+    for &field in Field::ALL {
+        if let Some(slot) = field.entry_mut(&mut plan) {
+            *slot = entry(random);
+        }
+    }
+    plan.fertilizer.salts = (0..random.whole(0, 4))
+        .map(|_| SaltLine {
+            salt: Pick::from_key(&text(random)),
+            purity_pct: entry(random),
+            price_per_kg: entry(random),
+        })
+        .collect();
+    plan.fertilizer.currency = text(random);
+    plan.fertilizer.dosing = Pick::from_key(random.pick(&["salts", "stocks", "NaN"]));
+    plan.container.method = Pick::from_key(&text(random));
+    plan.fertilizer.blend = Pick::from_key(&text(random));
+    plan.climate.shelter = Pick::from_key(&text(random));
+    plan
+}
+
 #[test]
 fn any_text_and_any_number_survive_in_any_field() {
     let mut random = Seeded::new(71);
     for _ in 0..2000 {
-        let mut plan = random.pick(Example::ALL).plan();
-        plan.name = text(&mut random);
-        plan.container.measured = (0..random.whole(0, 4))
-            .map(|_| MeasuredPair {
-                volume_l: entry(&mut random),
-                depth_cm: entry(&mut random),
-            })
-            .collect();
-        for &field in Field::ALL {
-            if let Some(slot) = field.entry_mut(&mut plan) {
-                *slot = entry(&mut random);
-            }
-        }
-        plan.fertilizer.salts = (0..random.whole(0, 4))
-            .map(|_| SaltLine {
-                salt: Pick::from_key(&text(&mut random)),
-                purity_pct: entry(&mut random),
-                price_per_kg: entry(&mut random),
-            })
-            .collect();
-        plan.fertilizer.currency = text(&mut random);
-        plan.fertilizer.dosing = Pick::from_key(random.pick(&["salts", "stocks", "NaN"]));
-        plan.container.method = Pick::from_key(&text(&mut random));
-        plan.fertilizer.blend = Pick::from_key(&text(&mut random));
-        plan.climate.shelter = Pick::from_key(&text(&mut random));
+        let plan = odd_plan(&mut random);
         round_trip(&plan);
         // And whatever it holds, judging it answers.
         let fields = used_fields(&plan);
