@@ -85,6 +85,20 @@ fn the_numbers_of_the_first_names_stay() {
 const LAST_PATH: usize = 114;
 const LAST_WORD: usize = 111;
 
+/// Asserts that each key of a list of choices has its number.
+///
+/// # Panics
+/// When one has none.
+fn listed<T: Keyed>() {
+    for item in T::ALL {
+        let key = item.key();
+        assert!(
+            LINK_WORDS.contains(&key),
+            "add \"{key}\" at the end of WORDS"
+        );
+    }
+}
+
 #[test]
 fn every_field_and_choice_has_a_number() {
     for field in Field::ALL {
@@ -93,15 +107,6 @@ fn every_field_and_choice_has_a_number() {
             LINK_PATHS.contains(&path.as_str()),
             "add \"{path}\" at the end of PATHS"
         );
-    }
-    fn listed<T: Keyed>() {
-        for item in T::ALL {
-            let key = item.key();
-            assert!(
-                LINK_WORDS.contains(&key),
-                "add \"{key}\" at the end of WORDS"
-            );
-        }
     }
     listed::<Method>();
     listed::<Shape>();
@@ -259,8 +264,10 @@ fn what_is_too_long_is_refused_unread() {
             ..
         })
     ));
-    let mut plan = Plan::default();
-    plan.name = "n".repeat(3000);
+    let plan = Plan {
+        name: "n".repeat(3000),
+        ..Plan::default()
+    };
     assert!(matches!(plan.to_link(), Err(LinkError::TooLong { .. })));
 }
 

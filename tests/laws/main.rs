@@ -5,6 +5,7 @@ mod bad_input;
 mod boards;
 mod chemistry;
 mod feeding;
+mod fuzz;
 mod garbage;
 mod labels;
 mod links;
