@@ -77,7 +77,8 @@ need_npm_packages() {
 need_browser() {
     local missing=()
     [ -n "${CHROMIUM:-}" ] || have chromium || missing+=(chromium)
-    have pdftotext && have pdfinfo || missing+=(poppler-utils)
+    have pdftotext && have pdfinfo && have pdftoppm || missing+=(poppler-utils)
+    have zbarimg || missing+=(zbar-tools)
     # A browser without a single font prints empty boxes.
     [ -n "$(fc-list 2>/dev/null)" ] || missing+=(fontconfig fonts-liberation)
     [ ${#missing[@]} = 0 ] || debian_packages "the browser tests" "${missing[@]}"

@@ -1,35 +1,12 @@
 //! Blends and salts of the grower's own, kept on this device for all plans.
 
 use leptos::prelude::*;
-use serde::{Deserialize, Serialize};
 
 use super::browser;
 use super::state::{App, app};
 use super::words;
 use crate::catalog::blends::BlendChoice;
-use crate::plan::{Entry, LabelPlan, Pick, SaltLine};
-
-/// What is kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct Materials {
-    /// Blends, by the label of their bag.
-    pub blends: Vec<KeptBlend>,
-    /// Salts, by their formula.
-    pub salts: Vec<SaltLine>,
-}
-
-/// A blend that was kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct KeptBlend {
-    /// The grower's name for it.
-    pub name: String,
-    /// Its label.
-    pub label: LabelPlan,
-    /// Price of a kilogram.
-    pub price_per_kg: Entry,
-}
+use crate::plan::{KeptBlend, Pick, SaltLine};
 
 impl App {
     /// Names of the kept blends.

@@ -2,8 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::UnitSystem;
-use super::model::{Plan, VERSION as PLAN_VERSION};
+use super::model::{LabelPlan, Plan, SaltLine, VERSION as PLAN_VERSION};
+use super::{Entry, UnitSystem};
 use crate::catalog::Keyed;
 
 /// Version of the stored list and of files; the plans in them carry their own.
@@ -40,6 +40,37 @@ pub struct Store {
     /// Key of the unit system.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub units: String,
+    /// Blends and salts that all plans share.
+    #[serde(skip_serializing_if = "Materials::is_empty")]
+    pub materials: Materials,
+}
+
+/// Blends and salts of the grower's own, which all plans share.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Materials {
+    /// Blends, by the label of their bag.
+    pub blends: Vec<KeptBlend>,
+    /// Salts, by their formula.
+    pub salts: Vec<SaltLine>,
+}
+
+/// A blend that was kept.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct KeptBlend {
+    /// The grower's name for it.
+    pub name: String,
+    /// Its label.
+    pub label: LabelPlan,
+    /// Price of a kilogram.
+    pub price_per_kg: Entry,
+}
+
+impl Materials {
+    fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// Why a text holds no plans that can be read.
@@ -171,7 +202,7 @@ mod tests {
             }],
             open: Some(7),
             units: "us".to_owned(),
-            kind: String::new(),
+            ..Store::default()
         };
         assert_eq!(Store::read(&store.write()), Ok(store));
         assert_eq!(Store::read("{}"), Ok(Store::default()));

@@ -32,7 +32,9 @@ pub use examples::Example;
 pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
 pub use ions::{IONS, IonList, IonProblem, SoundIons};
-pub use kept::{FileError, Kept, LONGEST_FILE, Store, plans_from_file, plans_to_file};
+pub use kept::{
+    FileError, Kept, KeptBlend, LONGEST_FILE, Materials, Store, plans_from_file, plans_to_file,
+};
 pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{
     ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, SaltLine,

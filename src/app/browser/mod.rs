@@ -1,8 +1,15 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 mod storage;
+mod system;
 
-pub use storage::{Found, Kept, Store, forget_set_aside, keep, next_set_aside};
+pub use storage::{
+    Found, Written, forget_set_aside, keep, next_set_aside, on_change_elsewhere, stored_elsewhere,
+};
+pub use system::{
+    ask_to_persist, can_share, clear_fragment, copy, fragment, on_drop, page_address, read_file,
+    save_file, share,
+};
 
 use wasm_bindgen::JsCast;
 

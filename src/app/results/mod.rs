@@ -52,6 +52,7 @@ pub fn Results() -> impl IntoView {
                 <details::Events/>
                 <pipes::PipeTable/>
                 <details::Details/>
+                <crate::app::hand_on::HandOn/>
             </div>
         </section>
     }
