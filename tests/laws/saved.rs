@@ -2,7 +2,8 @@
 
 use slackwater::catalog::Keyed;
 use slackwater::plan::{
-    Entry, Example, Field, MeasuredPair, Pick, Plan, SaltLine, check, used_fields,
+    Entry, Example, Field, MeasuredPair, Pick, Plan, SaltLine, Store, check, plans_from_file,
+    used_fields,
 };
 
 use crate::plans::{for_sound_plans, wild_plan};
@@ -158,4 +159,20 @@ fn any_text_and_any_number_survive_in_any_field() {
             assert!(problem.field.is_some_and(|field| fields.contains(&field)));
         }
     }
+}
+
+#[test]
+fn what_version_1_stored_and_saved_still_opens() {
+    let stored = Store::read(include_str!("files/stored-1.json")).expect("version 1");
+    let file = plans_from_file(include_str!("files/plans-1.json")).expect("version 1");
+    assert_eq!((stored.open, stored.units.as_str()), (Some(2), "us"));
+    let kept: Vec<Plan> = stored.plans.into_iter().map(|kept| kept.plan).collect();
+    assert_eq!(kept, file);
+    let [bottle, boards] = &file[..] else {
+        panic!("two plans");
+    };
+    assert_eq!(bottle.name, "Sandpiper School: a bottle on the porch");
+    assert_eq!(Field::Height.entry(bottle), Some(&Entry::from("12 in")));
+    assert_eq!(Field::BoardCount.entry(boards), Some(&Entry::Number(12.0)));
+    assert_eq!(boards.container.method.key(), "floating_boards");
 }
