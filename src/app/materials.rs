@@ -1,12 +1,11 @@
 //! Blends and salts of the grower's own, kept on this device for all plans.
 
-use leptos::prelude::*;
-
 use super::browser;
 use super::state::{App, app};
 use super::words;
 use crate::catalog::blends::BlendChoice;
 use crate::plan::{KeptBlend, Pick, SaltLine};
+use leptos::prelude::*;
 
 impl App {
     /// Names of the kept blends.

@@ -153,10 +153,12 @@ pub fn PlanList(
     }
 }
 
-/// Quiet notices: a deletion to take back, storage that does not work.
+/// Quiet notices: a deletion to take back, storage that does not work, a newer release.
 #[component]
 pub fn Notices() -> impl IntoView {
     let app = app();
+    let newer = RwSignal::new(false);
+    browser::when_update_ready(move || newer.set(true));
     view! {
         <div class="notices" role="status">
             {move || app.deleted.get().map(|deleted| view! {
@@ -166,6 +168,18 @@ pub fn Notices() -> impl IntoView {
                         {words::UNDO}
                     </button>
                     <button type="button" class="quiet" on:click=move |_| app.deleted.set(None)>
+                        {words::DISMISS}
+                    </button>
+                </p>
+            })}
+            // Loading anew would lose plans that the browser does not keep.
+            {move || (newer.get() && app.keeps.get()).then(|| view! {
+                <p class="notice">
+                    <span>{words::UPDATE_READY}</span>
+                    <button type="button" class="quiet" id="update" on:click=move |_| browser::take_update()>
+                        {words::TAKE_UPDATE}
+                    </button>
+                    <button type="button" class="quiet" on:click=move |_| newer.set(false)>
                         {words::DISMISS}
                     </button>
                 </p>
@@ -195,7 +209,7 @@ fn set_aside(text: String) -> AnyView {
     let app = app();
     let saved = RwSignal::new(false);
     let newer = Store::read(&text) == Err(FileError::NewerVersion);
-    let address = browser::file_address(&text);
+    let address = browser::file_address("application/json", &text);
     view! {
         <p class="notice care">
             <span>{if newer { words::SET_ASIDE_NEWER } else { words::SET_ASIDE }}</span>

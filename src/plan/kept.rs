@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::members::members;
 use super::model::{LabelPlan, Plan, SaltLine, VERSION as PLAN_VERSION};
 use super::{Entry, UnitSystem};
 use crate::catalog::Keyed;
@@ -45,9 +46,9 @@ pub struct Store {
     pub materials: Materials,
 }
 
+members! {
 /// Blends and salts of the grower's own, which all plans share.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Materials {
     /// Blends, by the label of their bag.
     pub blends: Vec<KeptBlend>,
@@ -56,8 +57,7 @@ pub struct Materials {
 }
 
 /// A blend that was kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct KeptBlend {
     /// The grower's name for it.
     pub name: String,
@@ -65,6 +65,7 @@ pub struct KeptBlend {
     pub label: LabelPlan,
     /// Price of a kilogram.
     pub price_per_kg: Entry,
+}
 }
 
 impl Materials {

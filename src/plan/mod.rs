@@ -10,6 +10,7 @@ mod figure;
 mod ions;
 mod kept;
 mod link;
+pub(crate) mod members;
 mod model;
 mod nudge;
 mod pick;

@@ -1,9 +1,11 @@
 //! Properties that must hold for any plan. Plans are drawn from a seeded generator, so that a run
 //! can be repeated exactly; a failure names the seed and prints the plan.
 
+mod advice;
 mod bad_input;
 mod boards;
 mod chemistry;
+mod dates;
 mod feeding;
 mod fuzz;
 mod garbage;
@@ -11,6 +13,7 @@ mod labels;
 mod links;
 mod outcome;
 mod plans;
+mod roots;
 mod saved;
 mod scaling;
 mod season;

@@ -119,6 +119,9 @@ pub const PATHS: &[&str] = &[
     "climate.lamp_ppfd_umol_per_m2_s",
     "climate.lamp_hours_h",
     "climate.co2_ppm",
+    "crop.people",
+    "crop.heads_per_person_week",
+    "crop.turnaround_days",
 ];
 
 /// The keys of choices. A key that is not on the list is spelled out.
