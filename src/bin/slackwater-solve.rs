@@ -1,9 +1,10 @@
 //! `slackwater-solve [FILE]`: reads a plan as JSON from a file or standard input and prints the
 //! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan. `slackwater-solve
 //! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
+//! `--link` and `--from-link` turn a plan into the end of an address and back.
 //! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
 //!
-//! Exit 0: an outcome or example was printed. Exit 2: the plan has problems, all of them printed
+//! Exit 0: what was asked for was printed. Exit 2: the plan has problems, all of them printed
 //! as JSON on standard error. Exit 1: the command was not understood or the file not read.
 #![forbid(unsafe_code)]
 
@@ -20,6 +21,8 @@ use slackwater::solve;
 
 const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE or standard input
        slackwater-solve --example bottle|bucket|covered-tank|floating-boards
+       slackwater-solve --link [FILE]       plan as JSON to a link
+       slackwater-solve --from-link LINK    link, or address that ends in one, to plan as JSON
        slackwater-solve --calendar [FILE]   plan as JSON, its dates as an iCalendar file
        slackwater-solve --solution [FILE]   ions as JSON, such as
            {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
@@ -37,6 +40,12 @@ fn main() -> ExitCode {
         ["--calendar", file] => calendar(std::fs::File::open(file).and_then(read_all)),
         ["--solution"] | ["--solution", "-"] => ions(read_all(std::io::stdin())),
         ["--solution", file] => ions(std::fs::File::open(file).and_then(read_all)),
+        ["--link"] | ["--link", "-"] => link(read_all(std::io::stdin())),
+        ["--link", file] => link(std::fs::File::open(file).and_then(read_all)),
+        ["--from-link", link] => match Plan::from_link(link) {
+            Ok(plan) => print(&plan.to_json()),
+            Err(error) => refuse(&[error]),
+        },
         [] | ["-"] => answer(read_all(std::io::stdin())),
         [file] if !file.starts_with('-') => answer(std::fs::File::open(file).and_then(read_all)),
         _ => misunderstood(USAGE),
@@ -109,6 +118,20 @@ fn calendar_words(kind: CalendarKind) -> CalendarWords {
     CalendarWords {
         summary: summary.to_owned(),
         description: description.to_owned(),
+    }
+}
+
+/// The plan as a link; it need not be sound.
+fn link(text: std::io::Result<String>) -> ExitCode {
+    match text {
+        Err(error) => misunderstood(&error.to_string()),
+        Ok(text) => match Plan::from_json(&text) {
+            Err(problems) => refuse(&problems),
+            Ok(plan) => match plan.to_link() {
+                Ok(link) => print(&link),
+                Err(error) => refuse(&[error]),
+            },
+        },
     }
 }
 

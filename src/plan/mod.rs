@@ -8,6 +8,8 @@ mod examples;
 mod field;
 mod figure;
 mod ions;
+mod kept;
+mod link;
 pub(crate) mod members;
 mod model;
 mod nudge;
@@ -31,6 +33,10 @@ pub use examples::Example;
 pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
 pub use ions::{IONS, IonList, IonProblem, SoundIons};
+pub use kept::{
+    FileError, Kept, KeptBlend, LONGEST_FILE, Materials, Store, plans_from_file, plans_to_file,
+};
+pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{
     ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, SaltLine,
     VERSION, WaterPlan,
