@@ -48,6 +48,53 @@ pub fn holes(
     edge: Option<Length>,
     arrangement: Arrangement,
 ) -> Vec<Place> {
+    let Some(lines) = lines((length, width), (along, across), edge, arrangement) else {
+        return Vec::new();
+    };
+    let mut places = Vec::with_capacity(lines.rows.len() * lines.columns.len());
+    for (index, &y) in lines.rows.iter().enumerate() {
+        let offset = if index % 2 == 1 { lines.offset } else { 0.0 };
+        for &x in &lines.columns {
+            places.push((Length::new::<meter>(x + offset), Length::new::<meter>(y)));
+        }
+    }
+    places
+}
+
+/// How many holes there are in a row along the length, and how many rows; as [`holes`].
+///
+/// ```
+/// use slackwater::science::layout::{Arrangement, hole_rows};
+/// use slackwater::science::units::{Length, length::centimeter};
+///
+/// let cm = |value: f64| Length::new::<centimeter>(value);
+/// let board = hole_rows((cm(122.0), cm(61.0)), (cm(30.0), cm(20.0)), None, Arrangement::Square);
+/// assert_eq!(board, (4, 3));
+/// ```
+pub fn hole_rows(
+    board: (Length, Length),
+    spacing: (Length, Length),
+    edge: Option<Length>,
+    arrangement: Arrangement,
+) -> (usize, usize) {
+    lines(board, spacing, edge, arrangement)
+        .map_or((0, 0), |lines| (lines.columns.len(), lines.rows.len()))
+}
+
+/// Where rows and columns of holes run, m.
+struct Lines {
+    rows: Vec<f64>,
+    columns: Vec<f64>,
+    /// How far every other row is shifted.
+    offset: f64,
+}
+
+fn lines(
+    (length, width): (Length, Length),
+    (along, across): (Length, Length),
+    edge: Option<Length>,
+    arrangement: Arrangement,
+) -> Option<Lines> {
     let m = |value: Length| value.get::<meter>();
     let (length, width) = (m(length), m(width));
     let hexagonal = arrangement == Arrangement::Hexagonal;
@@ -61,7 +108,7 @@ pub fn holes(
         .iter()
         .any(|&value| !(value.is_finite() && value > 0.0))
     {
-        return Vec::new();
+        return None;
     }
     let shifted = arrangement != Arrangement::Square;
     let rows = row(width, between_rows, edge.map(m), 0.0);
@@ -72,14 +119,11 @@ pub fn holes(
         [first, second, ..] => second - first,
         _ => along,
     };
-    let mut places = Vec::with_capacity(rows.len() * columns.len());
-    for (index, &y) in rows.iter().enumerate() {
-        let offset = if index % 2 == 1 { shift * pitch } else { 0.0 };
-        for &x in &columns {
-            places.push((Length::new::<meter>(x + offset), Length::new::<meter>(y)));
-        }
-    }
-    places
+    Some(Lines {
+        rows,
+        columns,
+        offset: shift * pitch,
+    })
 }
 
 /// Places along one side. `shift`: room for a shifted row, as a share of the pitch.

@@ -89,7 +89,7 @@ impl Tank {
                     pipe.unwrap_or((boards.pipes.outside_diameter, boards.pipes.wall));
                 let displacing = match boards.pipes.ends {
                     PipeEnds::Open => Some(wall),
-                    PipeEnds::Capped => None,
+                    PipeEnds::Capped | PipeEnds::Flooded => None,
                 };
                 let pipes = HorizontalPipes::new(
                     outside,
