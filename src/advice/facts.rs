@@ -2,7 +2,9 @@
 
 use serde::Serialize;
 
+use super::mend::Mend;
 use super::outcome::{Material, NextCrop, Saturation, StockContent, WaterItem};
+use super::structure::StructureFact;
 use crate::plan::Field;
 use crate::season::MajorNutrient;
 
@@ -26,6 +28,9 @@ pub struct Finding {
     /// What, with its figures.
     #[serde(flatten)]
     pub fact: Fact,
+    /// Changes of one field, each of which alone mends it; the one that asks least first.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub mends: Vec<Mend>,
 }
 
 /// What was found. Figures are in the unit that their name ends with.
@@ -175,4 +180,7 @@ pub enum Fact {
         low: f64,
         high: f64,
     },
+    /// What wood, foam and pipes do.
+    #[serde(untagged)]
+    Structure(StructureFact),
 }

@@ -4,6 +4,7 @@
 use super::boards::{LEAST_LEFT_CM, SOUND_GAP_CM};
 use super::facts::{Fact, Finding, Weight};
 use super::growing_on::STRONG_MS_PER_CM;
+use super::mend::Mend;
 use super::outcome::{BoardsOutcome, Fill, Outcome, SeasonOutcome};
 use crate::catalog::shelters::Shelter;
 use crate::plan::{Method, Sound, Unusual};
@@ -73,11 +74,29 @@ pub(super) fn findings(sound: &Sound, outcome: &Outcome, overflows: bool) -> Vec
     list.0
 }
 
-struct List(Vec<Finding>);
+pub(super) struct List(Vec<Finding>);
 
 impl List {
-    fn add(&mut self, weight: Weight, fact: Fact) {
-        self.0.push(Finding { weight, fact });
+    pub fn add(&mut self, weight: Weight, fact: Fact) {
+        self.add_with(weight, fact, Vec::new());
+    }
+
+    /// With what mends it.
+    pub fn add_with(&mut self, weight: Weight, fact: Fact, mends: Vec<Mend>) {
+        self.0.push(Finding {
+            weight,
+            fact,
+            mends,
+        });
+    }
+
+    /// A figure within or outside what is usual, with what would bring it within.
+    pub fn judge_with(&mut self, within: bool, fact: Fact, mends: impl FnOnce() -> Vec<Mend>) {
+        if within {
+            self.add(Weight::Sound, fact);
+        } else {
+            self.add_with(Weight::Caution, fact, mends());
+        }
     }
 
     /// A figure within or outside what is usual.

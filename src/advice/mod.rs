@@ -8,16 +8,24 @@ mod facts;
 mod fill;
 mod findings;
 mod growing_on;
+mod mend;
 mod mixing;
 mod outcome;
 mod protons;
 mod section;
 mod solution;
 mod stocks;
+mod structure;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::Calendar;
 pub use facts::{Fact, Finding, Weight};
+pub use mend::Mend;
+pub use outcome::{
+    BoardPlace, BoardStructure, BuildItem, BuildOutcome, CoverOutcome, GapAt, HolePlace, ItemKind,
+    ItemUnit, LayoutOutcome, LevelBy, LinerOutcome, LoadStop, PipeStructure, RunningOutcome,
+    SheetPiece, TimberOutcome, WorkStep,
+};
 pub use outcome::{
     BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
     Material, NextCrop, NitrogenForms, Outcome, Saturation, SeasonOutcome, Shortfall,
@@ -27,6 +35,7 @@ pub use outcome::{
 pub use protons::ProtonOutcome;
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
+pub use structure::StructureFact;
 
 use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
@@ -45,7 +54,7 @@ use crate::science::units::{
     Area, ElectricalConductivity, Length, ThermodynamicTemperature, Volume,
 };
 pub use crate::season::Beyond;
-use crate::season::{Charge, Chemistry, Nutrients, PlantCourse, Tank, nutrients, plants};
+use crate::season::{Charge, Chemistry, Nutrients, PlantCourse, Tank, nutrients, plants, seedling};
 use boards::{Fall, day_of};
 use fill::Filled;
 use mixing::Mixed;
@@ -157,7 +166,42 @@ fn work_out(
         .iter()
         .map(|day| (day.head_g / target).min(1.0))
         .collect();
+    let head = course
+        .hours
+        .last()
+        .map_or_else(|| seedling(&sound.crop), |hour| hour.head);
+    let layout = sound
+        .build
+        .as_ref()
+        .map(|build| structure::layout::layout(sound, build));
+    let build = match (&sound.build, &layout) {
+        (Some(build), Some(layout)) => {
+            let mut made =
+                structure::frame::frame(sound, &tank, build, &fill, (head, season.gap_at_end_cm))?;
+            (made.materials, made.price) = structure::materials::materials(
+                sound,
+                &tank,
+                build,
+                &made,
+                layout,
+                boards.as_ref(),
+            );
+            currency.clone_into(&mut made.currency);
+            Some(made)
+        }
+        _ => None,
+    };
     let mut outcome = Outcome {
+        running: structure::running::running(sound, &fill, &season, boards.as_ref()),
+        pipes: boards
+            .as_ref()
+            .map(|boards| boards.pipes.clone())
+            .unwrap_or_default(),
+        ballast_kg_per_m: boards
+            .as_ref()
+            .map(|boards| boards.structure.pipe.ballast_kg_per_m),
+        layout,
+        build,
         section: section::section(sound, &tank, filled.depth, &fall.days, &head_shares),
         growing_on,
         fill,

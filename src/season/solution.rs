@@ -128,6 +128,11 @@ impl Tank {
         })
     }
 
+    /// Mass of one pot with its wet medium.
+    pub fn pot_mass(&self) -> Mass {
+        Mass::new::<kilogram>(self.pot_mass)
+    }
+
     /// Vessel and pipes.
     pub fn basin(&self) -> &Basin {
         &self.basin

@@ -7,6 +7,7 @@ mod fields;
 mod findings;
 mod problems;
 mod results;
+mod structure;
 mod workings;
 
 pub use card::*;

@@ -71,7 +71,12 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         }
         Fact::SaltYield { .. } => Worked::Salt,
         Fact::GrowOn { .. } => Worked::NextCrops,
-        Fact::OpenWater | Fact::Salts | Fact::Electricity | Fact::Acid | Fact::Unusual { .. } => {
+        Fact::OpenWater
+        | Fact::Salts
+        | Fact::Electricity
+        | Fact::Acid
+        | Fact::Structure(_)
+        | Fact::Unusual { .. } => {
             return None;
         }
     })

@@ -1,0 +1,27 @@
+//! What wood, foam, pipe and plastic do: boards at rest and afloat, covers, sides, layout, materials
+//! and the running of tanks. Each figure is a plain function of the plan, so that a change of one
+//! field can be tried.
+
+pub(super) mod boards;
+pub(super) mod cover;
+mod fact;
+pub(super) mod findings;
+pub(super) mod frame;
+pub(super) mod layout;
+pub(super) mod materials;
+pub(super) mod running;
+
+pub use fact::StructureFact;
+
+use crate::science::units::Length;
+use crate::science::units::length::millimeter;
+
+/// Fresh mass of wet roots that hang in the air once boards rest or a gap opens, as a share of the
+/// head: assumed, no source.
+const WET_ROOTS: f64 = 0.25;
+/// Density of water in and around things, kg/m³.
+const WATER: f64 = 1000.0;
+
+fn mm(length: Length) -> f64 {
+    length.get::<millimeter>()
+}
