@@ -217,7 +217,12 @@ fn work_out(
         assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };
-    outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);
+    let structure = structure::findings::Structure {
+        sound,
+        tank: &tank,
+        head,
+    };
+    outcome.findings = findings::findings(&structure, &outcome, filled.state.overflows);
     Ok(outcome)
 }
 

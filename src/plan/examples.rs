@@ -172,8 +172,9 @@ fn covered_tank(plan: &mut Plan) {
     plan.choose_method(Method::CoveredTank);
     plan.choose_vessel(VesselChoice::Tank240);
     plan.choose_pot(PotChoice::Small);
-    plan.container.cover_thickness_cm = Entry::Number(2.5);
-    plan.build.prop_rows = Entry::Number(2.0);
+    plan.container.cover_thickness_cm = Entry::Number(1.0);
+    plan.build.cover = Pick::Known(CoverMaterial::Plywood);
+    plan.build.prop_rows = Entry::Number(1.0);
     plan.crop.kind = Pick::Known(CropKind::ButterheadLettuce);
     plan.crop.date = Entry::from("2027-02-01");
     plan.choose_climate(ClimateChoice::UplandCoolHumid);

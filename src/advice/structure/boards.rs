@@ -1,7 +1,6 @@
 //! Floating boards as bodies: how they sag on their pipes, trim, jam, and what holds the pipes down.
 
 use super::{WATER, WET_ROOTS, mm};
-use crate::advice::boards::SOUND_GAP_CM;
 use crate::advice::outcome::{BoardStructure, GapAt, PipeStructure};
 use crate::plan::{Boards, PipeEnds, Sound};
 use crate::science::beam::{Beam, Bent, strip_rigidity, strip_stress};
@@ -163,10 +162,8 @@ pub fn structure(
     let trim = Trim::of(sound, tank, boards, seedling(&sound.crop), HEAD_ABOVE_M.1);
     let trim_at_end = Trim::of(sound, tank, boards, head, HEAD_ABOVE_M.0);
     let side = boards.across();
-    let rows =
-        count(boards.tank_length, boards.along()).min(boards.count.div_ceil(across(boards).max(1)));
-    let clearance_across_mm = mm(boards.tank_width - side * f64::from(across(boards)));
-    let clearance_along_mm = mm(boards.tank_length - boards.along() * f64::from(rows));
+    let (clearance_across, clearance_along) = clearances(boards);
+    let (clearance_across_mm, clearance_along_mm) = (mm(clearance_across), mm(clearance_along));
     let draught_at_end = tank.draught(tank.floating_mass(head));
     Ok(BoardStructure {
         boards_across: across(boards),
@@ -220,11 +217,21 @@ fn uptake(boards: &Boards) -> f64 {
     (boards.length * boards.width * boards.thickness).value * boards.foam_figures.water_uptake_long
 }
 
-/// The least moist air below a board anywhere along the tank, cm, against what is sound.
-pub fn least_gap_cm(structure: &BoardStructure) -> (f64, f64) {
+/// How far an edge dips with heads on one half only, and what of the board stands above the
+/// solution.
+pub fn dips(sound: &Sound, tank: &Tank, boards: &Boards, head: Mass) -> Option<(Length, Length)> {
+    let trim = Trim::of(sound, tank, boards, head, HEAD_ABOVE_M.0)?;
+    let draught = tank.draught(tank.floating_mass(head))?;
+    Some((trim.dip?, boards.thickness - draught))
+}
+
+/// Room across and along the tank that the boards leave.
+pub fn clearances(boards: &Boards) -> (Length, Length) {
+    let columns = across(boards);
+    let rows = count(boards.tank_length, boards.along()).min(boards.count.div_ceil(columns.max(1)));
     (
-        structure.clear_gap_cm - structure.floor_drop_cm / 2.0,
-        SOUND_GAP_CM.0,
+        boards.tank_width - boards.across() * f64::from(columns),
+        boards.tank_length - boards.along() * f64::from(rows),
     )
 }
 

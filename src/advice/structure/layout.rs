@@ -33,12 +33,9 @@ pub fn layout(sound: &Sound, build: &Build) -> LayoutOutcome {
         Vec::new()
     };
     let hole = sound.container.pot.top_diameter;
-    let (edge_left_mm, between_holes_mm) = foam_left(&places, board, hole);
+    let (edge_left_mm, between_holes_mm) = foam(sound, build);
     let (laid, without) = boards.map_or_else(|| (Vec::new(), 0), laid);
-    let cutting = boards.map_or_else(
-        || cover_cutting(sound, build),
-        |boards| board_cutting(boards, build, &laid),
-    );
+    let cutting = cutting(sound, build, &laid);
     let (length, width, _) = build.inside;
     LayoutOutcome {
         board_length_mm: mm(board.0),
@@ -69,31 +66,63 @@ pub fn layout(sound: &Sound, build: &Build) -> LayoutOutcome {
     }
 }
 
-/// Foam to the nearest edge and to the nearest hole, mm.
-fn foam_left(
-    places: &[(Length, Length)],
-    board: (Length, Length),
-    hole: Length,
-) -> (f64, Option<f64>) {
-    let mut edge = f64::INFINITY;
+fn cutting(sound: &Sound, build: &Build, laid: &[BoardPlace]) -> Sheets {
+    match &sound.container.boards {
+        Some(boards) => board_cutting(boards, build, laid),
+        None => cover_cutting(sound, build),
+    }
+}
+
+/// Stock sheets needed; zero where a board or the cover cannot be cut from one.
+pub fn sheets_needed(sound: &Sound, build: &Build) -> u32 {
+    cutting(sound, build, &[]).sheets
+}
+
+/// Foam between a hole and the nearest edge, and between neighbouring holes, mm.
+pub fn foam(sound: &Sound, build: &Build) -> (f64, Option<f64>) {
+    let board = sound
+        .container
+        .boards
+        .map_or((build.inside.0, build.inside.1), |boards| {
+            (boards.length, boards.width)
+        });
+    let crop = &sound.crop;
+    let hole = mm(sound.container.pot.top_diameter);
+    let places = holes(
+        board,
+        (crop.spacing.1, crop.spacing.0),
+        crop.edge,
+        crop.pattern.arrangement(),
+    );
+    let edge = places
+        .iter()
+        .map(|&(x, y)| mm(x.min(board.0 - x).min(y).min(board.1 - y)))
+        .fold(f64::INFINITY, f64::min);
+    // The pattern repeats: the first holes of the first rows meet every kind of neighbour.
+    let (columns, _) = hole_rows(
+        board,
+        (crop.spacing.1, crop.spacing.0),
+        crop.edge,
+        crop.pattern.arrangement(),
+    );
+    let near: Vec<_> = places
+        .chunks(columns.max(1))
+        .take(4)
+        .flat_map(|row| row.iter().take(3))
+        .collect();
     let mut between = f64::INFINITY;
-    for (index, &(x, y)) in places.iter().enumerate() {
-        edge = edge.min(mm(x.min(board.0 - x))).min(mm(y.min(board.1 - y)));
-        // Rows follow one another, so near neighbours stand near in the list of a row and the next;
-        // all of a small board are compared.
-        if index < 400 {
-            for &(other_x, other_y) in &places[..index] {
-                between = between.min(libm::hypot(mm(x - other_x), mm(y - other_y)));
-            }
+    for (index, (x, y)) in near.iter().enumerate() {
+        for (other_x, other_y) in &near[..index] {
+            between = between.min(libm::hypot(mm(*x - *other_x), mm(*y - *other_y)));
         }
     }
     (
         if edge.is_finite() {
-            edge - mm(hole) / 2.0
+            edge - hole / 2.0
         } else {
             0.0
         },
-        between.is_finite().then(|| between - mm(hole)),
+        between.is_finite().then(|| between - hole),
     )
 }
 
@@ -324,9 +353,4 @@ fn cover_cutting(sound: &Sound, build: &Build) -> Sheets {
         sheets.laid.push(place(piece * f64::from(whole), last));
     }
     sheets
-}
-
-/// Whether boards or cover can be cut from the sheet at all.
-pub fn cuts(layout: &LayoutOutcome) -> bool {
-    layout.sheets > 0
 }
