@@ -36,6 +36,7 @@ pub use protons::ProtonOutcome;
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
 pub use structure::StructureFact;
+pub use structure::materials::materials_csv;
 
 use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::catalog::covers::CoverMaterial;
+use crate::catalog::keyed::keyed;
 use crate::catalog::pipes::PipeChoice;
 use crate::catalog::timber::Timber;
 use crate::plan::{PipeEnds, StandsOn};
@@ -350,54 +351,54 @@ pub struct BuildItem {
     pub price: Option<f64>,
 }
 
-/// What the list of materials can hold.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum ItemKind {
-    /// Sheets that boards or cover are cut from.
-    StockSheet,
-    /// Fabric for a cover.
-    CoverFabric,
-    /// Net pots.
-    NetPot,
-    /// Pipe.
-    Pipe,
-    /// Ballast in the pipes.
-    Ballast,
-    /// Caps for both ends of each pipe.
-    PipeCap,
-    /// Timber of the sides.
-    SideTimber,
-    /// Posts in the corners.
-    CornerBrace,
-    /// Braces along the sides.
-    MidBrace,
-    /// Props under the cover.
-    Prop,
-    /// Liner.
-    Liner,
-    /// Cushion under the liner.
-    Cushion,
-    /// Staples or tacks.
-    Staple,
-    /// Growing medium for all pots.
-    Medium,
+keyed! {
+    /// What the list of materials can hold.
+    ItemKind {
+        /// Sheets that boards or cover are cut from.
+        StockSheet = "stock_sheet",
+        /// Fabric for a cover.
+        CoverFabric = "cover_fabric",
+        /// Net pots.
+        NetPot = "net_pot",
+        /// Pipe.
+        Pipe = "pipe",
+        /// Ballast in the pipes.
+        Ballast = "ballast",
+        /// Caps for both ends of each pipe.
+        PipeCap = "pipe_cap",
+        /// Timber of the sides.
+        SideTimber = "side_timber",
+        /// Posts in the corners.
+        CornerBrace = "corner_brace",
+        /// Braces along the sides.
+        MidBrace = "mid_brace",
+        /// Props under the cover.
+        Prop = "prop",
+        /// Liner.
+        Liner = "liner",
+        /// Cushion under the liner.
+        Cushion = "cushion",
+        /// Staples or tacks.
+        Staple = "staple",
+        /// Growing medium for all pots.
+        Medium = "medium",
+    }
 }
 
-/// What an item is counted in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum ItemUnit {
-    /// Pieces.
-    Piece,
-    /// Metres.
-    Metre,
-    /// Square metres.
-    SquareMetre,
-    /// Kilograms.
-    Kilogram,
-    /// Litres.
-    Litre,
+keyed! {
+    /// What an item is counted in.
+    ItemUnit {
+        /// Pieces.
+        Piece = "piece",
+        /// Metres.
+        Metre = "metre",
+        /// Square metres.
+        SquareMetre = "square_metre",
+        /// Kilograms.
+        Kilogram = "kilogram",
+        /// Litres.
+        Litre = "litre",
+    }
 }
 
 /// How tanks are run one after another.

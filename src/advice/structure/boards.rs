@@ -230,8 +230,8 @@ pub fn clearances(boards: &Boards) -> (Length, Length) {
     let columns = across(boards);
     let rows = count(boards.tank_length, boards.along()).min(boards.count.div_ceil(columns.max(1)));
     (
-        boards.tank_width - boards.across() * f64::from(columns),
-        boards.tank_length - boards.along() * f64::from(rows),
+        (boards.tank_width - boards.across() * f64::from(columns)).max(Length::default()),
+        (boards.tank_length - boards.along() * f64::from(rows)).max(Length::default()),
     )
 }
 

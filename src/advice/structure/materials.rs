@@ -2,8 +2,9 @@
 
 use super::mm;
 use crate::advice::outcome::{
-    BoardsOutcome, BuildItem, BuildOutcome, ItemKind, ItemUnit, LayoutOutcome,
+    BoardsOutcome, BuildItem, BuildOutcome, ItemKind, ItemUnit, LayoutOutcome, Outcome,
 };
+use crate::catalog::Keyed;
 use crate::catalog::covers::CoverMaterial;
 use crate::catalog::pots::WET_MEDIUM_DENSITY;
 use crate::plan::{Build, PipeEnds, Sound};
@@ -162,4 +163,47 @@ pub fn materials(
     let priced: Vec<f64> = items.iter().filter_map(|item| item.price).collect();
     let sum = (!priced.is_empty()).then(|| priced.iter().sum());
     (items, sum)
+}
+
+/// The list of materials of an outcome as CSV (RFC 4180): one heading line, then a line for each
+/// item, with its key, quantity, unit, sizes in mm and prices. Nothing but the heading where nothing
+/// is built.
+///
+/// ```
+/// use slackwater::{advice::materials_csv, plan::Example, solve};
+/// let outcome = solve(&Example::FloatingBoards.plan()).expect("a ready plan is sound");
+/// assert!(materials_csv(&outcome).contains("net_pot,144,piece"));
+/// ```
+pub fn materials_csv(outcome: &Outcome) -> String {
+    let mut csv =
+        "item,quantity,unit,size_1_mm,size_2_mm,size_3_mm,unit_price,price\r\n".to_owned();
+    let items = outcome
+        .build
+        .as_ref()
+        .map_or(&[][..], |build| &build.materials);
+    for item in items {
+        // Hundredths are more than any shop measures.
+        let number = |value: f64| format!("{}", libm::round(value * 100.0) / 100.0);
+        let size = |value: f64| {
+            if value > 0.0 {
+                number(value)
+            } else {
+                String::new()
+            }
+        };
+        let price = |price: Option<f64>| price.map(number).unwrap_or_default();
+        let cells = [
+            item.item.key().to_owned(),
+            number(item.quantity),
+            item.unit.key().to_owned(),
+            size(item.size_mm.0),
+            size(item.size_mm.1),
+            size(item.size_mm.2),
+            price(item.unit_price),
+            price(item.price),
+        ];
+        csv.push_str(&cells.join(","));
+        csv.push_str("\r\n");
+    }
+    csv
 }

@@ -103,16 +103,25 @@ pub(super) fn read(reader: &mut Reader, container: Option<&Container>) -> Option
         reader.number(Field::SheetLength),
         reader.number(Field::SheetWidth),
     );
+    // All are read before any of them ends the reading, so that all problems come at once.
+    let [sheet_price, timber_per_m, liner_per_m2, pot] = [
+        Field::SheetPrice,
+        Field::TimberPrice,
+        Field::LinerPrice,
+        Field::PotPrice,
+    ]
+    .map(|field| reader.optional(field));
+    let pipe_per_m = if floats {
+        reader.optional(Field::PipePrice)
+    } else {
+        Some(None)
+    };
     let prices = BuildPrices {
-        sheet: reader.optional(Field::SheetPrice)?,
-        pipe_per_m: if floats {
-            reader.optional(Field::PipePrice)?
-        } else {
-            None
-        },
-        timber_per_m: reader.optional(Field::TimberPrice)?,
-        liner_per_m2: reader.optional(Field::LinerPrice)?,
-        pot: reader.optional(Field::PotPrice)?,
+        sheet: sheet_price?,
+        pipe_per_m: pipe_per_m?,
+        timber_per_m: timber_per_m?,
+        liner_per_m2: liner_per_m2?,
+        pot: pot?,
     };
     let cm = Length::new::<centimeter>;
     let container = container?;
