@@ -4,8 +4,9 @@
 use super::boards::{LEAST_LEFT_CM, SOUND_GAP_CM};
 use super::facts::{Fact, Finding, Weight};
 use super::growing_on::STRONG_MS_PER_CM;
-use super::mend::Mend;
 use super::outcome::{BoardsOutcome, Fill, Outcome, SeasonOutcome};
+use super::practice;
+use super::roots::{Change, RootsFailureKind};
 use super::structure::findings::Structure;
 use super::{fill, mend};
 use crate::catalog::shelters::Shelter;
@@ -57,7 +58,9 @@ pub(super) fn findings(structure: &Structure, outcome: &Outcome, overflows: bool
     feeding(&mut list, outcome);
     label(&mut list, sound);
     chemistry(&mut list, outcome);
+    roots(&mut list, outcome);
     climate(&mut list, sound, season);
+    practice::practice(&mut list, sound, outcome);
     safety(&mut list, sound, outcome);
     for &Unusual {
         field,
@@ -84,12 +87,12 @@ pub(super) fn findings(structure: &Structure, outcome: &Outcome, overflows: bool
 pub(super) struct List(Vec<Finding>);
 
 impl List {
-    pub fn add(&mut self, weight: Weight, fact: Fact) {
+    pub(super) fn add(&mut self, weight: Weight, fact: Fact) {
         self.add_with(weight, fact, Vec::new());
     }
 
     /// With what mends it.
-    pub fn add_with(&mut self, weight: Weight, fact: Fact, mends: Vec<Mend>) {
+    pub fn add_with(&mut self, weight: Weight, fact: Fact, mends: Vec<Change>) {
         self.0.push(Finding {
             weight,
             fact,
@@ -98,7 +101,7 @@ impl List {
     }
 
     /// A figure within or outside what is usual, with what would bring it within.
-    pub fn judge_with(&mut self, within: bool, fact: Fact, mends: impl FnOnce() -> Vec<Mend>) {
+    pub fn judge_with(&mut self, within: bool, fact: Fact, mends: impl FnOnce() -> Vec<Change>) {
         if within {
             self.add(Weight::Sound, fact);
         } else {
@@ -447,6 +450,36 @@ fn chemistry(list: &mut List, outcome: &Outcome) {
     for next in &outcome.growing_on {
         list.judge(!next.drain, Fact::GrowOn { next: *next });
     }
+}
+
+fn roots(list: &mut List, outcome: &Outcome) {
+    let roots = &outcome.roots;
+    let Some(failure) = &roots.failure else {
+        list.add(
+            Weight::Sound,
+            Fact::RootsReach {
+                day: roots.reached_day,
+                contact_lost_day: roots.contact_lost_day,
+            },
+        );
+        return;
+    };
+    let (day, short_cm, mends) = (failure.day, failure.short_cm, failure.mends.clone());
+    list.add(
+        Weight::Stop,
+        match failure.kind {
+            RootsFailureKind::ContactLost => Fact::ContactLost {
+                day,
+                short_cm,
+                mends,
+            },
+            RootsFailureKind::RootsHang => Fact::RootsHang {
+                day,
+                short_cm,
+                mends,
+            },
+        },
+    );
 }
 
 fn climate(list: &mut List, sound: &Sound, season: &SeasonOutcome) {

@@ -1,34 +1,27 @@
 //! The smallest change of one field that mends a finding.
 
-use serde::Serialize;
-
+use super::Change;
 use crate::catalog::Keyed;
-use crate::plan::{Entry, Field};
+use crate::plan::{Entry, Field, UnitSystem};
 
-/// A field and what to write into it, so that a finding goes away.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Mend {
-    /// The field; its path in JSON.
-    pub path: Field,
-    /// What to write: a number in the unit of the field's name, or the key of a choice.
-    pub entry: Entry,
+/// A number for a numeric field, in the unit of its name.
+pub(super) fn number(field: Field, value: f64) -> Change {
+    Change {
+        field,
+        value: Entry::from(value),
+        unit: field
+            .limits()
+            .map(|limits| limits.dimension.symbol(UnitSystem::Metric))
+            .filter(|symbol| !symbol.is_empty()),
+    }
 }
 
-impl Mend {
-    /// A number for a numeric field.
-    pub fn number(path: Field, value: f64) -> Self {
-        Self {
-            path,
-            entry: Entry::from(value),
-        }
-    }
-
-    /// A member of a list for a choice.
-    pub fn choice(path: Field, item: impl Keyed) -> Self {
-        Self {
-            path,
-            entry: Entry::from(item.key()),
-        }
+/// A member of a list for a choice.
+pub(super) fn choice(field: Field, item: impl Keyed) -> Change {
+    Change {
+        field,
+        value: Entry::from(item.key()),
+        unit: None,
     }
 }
 
@@ -40,20 +33,17 @@ pub(super) fn first(
     step: f64,
     steps: u32,
     mended: impl Fn(f64) -> bool,
-) -> Option<Mend> {
+) -> Option<Change> {
     let limits = field.limits()?;
-    // Multiples of the step, so that what is written is round.
-    let start = if step > 0.0 {
-        (from / step + 1e-9).floor()
-    } else {
-        (from / step - 1e-9).floor()
-    };
+    // Multiples of the step, so that what is written is round; a value on one to within rounding
+    // leaves it by a whole step.
+    let start = (from / step + 1e-9).floor();
     (1..=steps)
         // Hundredths of a step hide what a product of doubles leaves behind.
         .map(|index| libm::round((start + f64::from(index)) * step * 1e4) / 1e4)
         .take_while(|value| (limits.low..=limits.high).contains(value))
         .find(|&value| mended(value))
-        .map(|value| Mend::number(field, value))
+        .map(|value| number(field, value))
 }
 
 #[cfg(test)]
@@ -63,9 +53,9 @@ mod tests {
     #[test]
     fn the_first_round_value_that_does_is_taken() {
         let up = first(Field::BoardThickness, 2.55, 0.1, 100, |value| value > 2.84);
-        assert_eq!(up, Some(Mend::number(Field::BoardThickness, 2.9)));
+        assert_eq!(up, Some(number(Field::BoardThickness, 2.9)));
         let down = first(Field::BraceSpacing, 120.0, -1.0, 200, |value| value < 118.0);
-        assert_eq!(down, Some(Mend::number(Field::BraceSpacing, 117.0)));
+        assert_eq!(down, Some(number(Field::BraceSpacing, 117.0)));
         assert_eq!(
             first(Field::PropRows, 39.0, 1.0, 9, |value| value > 40.0),
             None

@@ -3,6 +3,8 @@
 
 mod boards;
 mod calendar;
+mod calendar_file;
+mod curves;
 mod doses;
 mod facts;
 mod fill;
@@ -11,16 +13,20 @@ mod growing_on;
 mod mend;
 mod mixing;
 mod outcome;
+mod practice;
 mod protons;
+mod roots;
 mod section;
 mod solution;
 mod stocks;
 mod structure;
+mod succession;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
-pub use calendar::Calendar;
+pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
+pub use calendar_file::{CalendarKind, CalendarWords, calendar_entries, calendar_file};
+pub use curves::{Curve, CurveOf, curves, day_ticks};
 pub use facts::{Fact, Finding, Weight};
-pub use mend::Mend;
 pub use outcome::{
     BoardPlace, BoardStructure, BuildItem, BuildOutcome, CoverOutcome, GapAt, HolePlace, ItemKind,
     ItemUnit, LayoutOutcome, LevelBy, LinerOutcome, LoadStop, PipeStructure, RunningOutcome,
@@ -33,10 +39,12 @@ pub use outcome::{
     WaterOutcome,
 };
 pub use protons::ProtonOutcome;
+pub use roots::{Change, Mend, MendWay, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
 pub use structure::StructureFact;
 pub use structure::materials::materials_csv;
+pub use succession::{Demand, Planting, Succession, succession};
 
 use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
@@ -90,7 +98,7 @@ pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
             Strength::Recipe(..) => Field::Recipe,
         }))
     })?;
-    work_out(&sound, &plan.fertilizer.currency, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+    work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))
 }
 
 /// The solution is taken to follow the mean of the air.
@@ -101,9 +109,13 @@ fn season_temperature(sound: &Sound) -> ThermodynamicTemperature {
     ))
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "the parts of an outcome in the order in which they need one another"
+)]
 fn work_out(
+    plan: &Plan,
     sound: &Sound,
-    currency: &str,
     chemistry: &Chemistry,
     mixed: &Mixed,
 ) -> Result<Outcome, Beyond> {
@@ -144,7 +156,7 @@ fn work_out(
     );
     doses.cost = doses::cost(
         &sound.fertilizer,
-        currency,
+        &plan.fertilizer.currency,
         mixed,
         filled.volume,
         &doses.doses,
@@ -158,9 +170,15 @@ fn work_out(
     let season = season_outcome(sound, &filled, &course, &fall, &charge, &followed);
     let calendar = calendar::calendar(
         &sound.crop,
-        boards.as_ref().and_then(|boards| boards.rest_day),
-        season.harvest_day,
+        calendar::Days {
+            boards_rest: boards.as_ref().and_then(|boards| boards.rest_day),
+            pots_leave: fall.foot_hour.map(day_of),
+            harvest: season.harvest_day,
+            grows_on: growing_on.first().is_some_and(|next| !next.drain),
+        },
     );
+    let roots = roots::outcome(plan, sound, &filled, &fall, &course)?;
+    let succession = succession::of_plan(sound, season.harvest_day);
     let target = sound.crop.target_head.get::<gram>();
     let head_shares: Vec<f64> = season
         .days
@@ -171,27 +189,13 @@ fn work_out(
         .hours
         .last()
         .map_or_else(|| seedling(&sound.crop), |hour| hour.head);
-    let layout = sound
-        .build
-        .as_ref()
-        .map(|build| structure::layout::layout(sound, build));
-    let build = match (&sound.build, &layout) {
-        (Some(build), Some(layout)) => {
-            let mut made =
-                structure::frame::frame(sound, &tank, build, &fill, (head, season.gap_at_end_cm))?;
-            (made.materials, made.price) = structure::materials::materials(
-                sound,
-                &tank,
-                build,
-                &made,
-                layout,
-                boards.as_ref(),
-            );
-            currency.clone_into(&mut made.currency);
-            Some(made)
-        }
-        _ => None,
-    };
+    let (layout, build) = structure::built(
+        sound,
+        &tank,
+        (&fill, boards.as_ref()),
+        (head, season.gap_at_end_cm),
+        &plan.fertilizer.currency,
+    )?;
     let mut outcome = Outcome {
         running: structure::running::running(sound, &fill, &season, boards.as_ref()),
         pipes: boards
@@ -203,7 +207,14 @@ fn work_out(
             .map(|boards| boards.structure.pipe.ballast_kg_per_m),
         layout,
         build,
-        section: section::section(sound, &tank, filled.depth, &fall.days, &head_shares),
+        section: section::section(
+            sound,
+            &tank,
+            filled.depth,
+            &fall.days,
+            &roots.days,
+            &head_shares,
+        ),
         growing_on,
         fill,
         fertilizer: doses,
@@ -213,8 +224,10 @@ fn work_out(
         stocks_together,
         water,
         season,
+        roots,
         boards,
         calendar,
+        succession,
         assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };

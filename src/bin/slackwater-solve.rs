@@ -2,6 +2,7 @@
 //! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan. `slackwater-solve
 //! --materials [FILE]` prints what a plan's tanks are built of, as CSV. `slackwater-solve
 //! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
+//! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
 //!
 //! Exit 0: an outcome or example was printed. Exit 2: the plan has problems, all of them printed
 //! as JSON on standard error. Exit 1: the command was not understood or the file not read.
@@ -11,7 +12,10 @@ use std::io::{Read, Write};
 use std::process::ExitCode;
 
 use serde::Serialize;
-use slackwater::advice::{Beyond, SolutionOutcome, materials_csv, solution_of_ions};
+use slackwater::advice::{
+    Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, materials_csv,
+    solution_of_ions,
+};
 use slackwater::catalog::Keyed;
 use slackwater::plan::{Example, IonList, IonProblem, Plan};
 use slackwater::solve;
@@ -19,6 +23,7 @@ use slackwater::solve;
 const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE or standard input
        slackwater-solve --example bottle|bucket|covered-tank|floating-boards
        slackwater-solve --materials [FILE]  what to build a plan's tanks of, as CSV
+       slackwater-solve --calendar [FILE]   plan as JSON, its dates as an iCalendar file
        slackwater-solve --solution [FILE]   ions as JSON, such as
            {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
 
@@ -33,6 +38,8 @@ fn main() -> ExitCode {
         },
         ["--materials"] | ["--materials", "-"] => materials(read_all(std::io::stdin())),
         ["--materials", file] => materials(std::fs::File::open(file).and_then(read_all)),
+        ["--calendar"] | ["--calendar", "-"] => calendar(read_all(std::io::stdin())),
+        ["--calendar", file] => calendar(std::fs::File::open(file).and_then(read_all)),
         ["--solution"] | ["--solution", "-"] => ions(read_all(std::io::stdin())),
         ["--solution", file] => ions(std::fs::File::open(file).and_then(read_all)),
         [] | ["-"] => answer(read_all(std::io::stdin())),
@@ -66,6 +73,58 @@ fn materials(text: std::io::Result<String>) -> ExitCode {
             Ok(outcome) => print(materials_csv(&outcome).trim_end()),
             Err(problems) => refuse(&problems),
         },
+    }
+}
+
+/// The dates of a plan.
+fn calendar(text: std::io::Result<String>) -> ExitCode {
+    let text = match text {
+        Err(error) => return misunderstood(&error.to_string()),
+        Ok(text) => text,
+    };
+    let solved = Plan::from_json(&text).and_then(|plan| Ok((solve(&plan)?, plan)));
+    match solved {
+        Err(problems) => refuse(&problems),
+        Ok((outcome, plan)) => {
+            let file = calendar_file(&plan, &outcome.calendar, calendar_words);
+            // Every line of the file brings its own end.
+            let _ = std::io::stdout().write_all(file.as_bytes());
+            ExitCode::SUCCESS
+        }
+    }
+}
+
+/// The words of the calendar file: the page has its own.
+fn calendar_words(kind: CalendarKind) -> CalendarWords {
+    let (summary, description) = match kind {
+        CalendarKind::Seeding => ("Sow", "Sow the seed in plugs."),
+        CalendarKind::Transplanting => (
+            "Fill, mix and plant",
+            "Fill to the mark, mix in the fertilizer, hang in the pots.",
+        ),
+        CalendarKind::BoardsRest => (
+            "Boards come to rest",
+            "From now on moist air opens under the boards. Do not top up.",
+        ),
+        CalendarKind::PotsLeave => (
+            "Pots hang above the solution",
+            "The roots must be in the solution. Do not top up: air roots drown.",
+        ),
+        CalendarKind::Harvest => ("Harvest", "Cut with clean hands and a clean knife."),
+        CalendarKind::Clean => (
+            "Drain and clean",
+            "Spread what is left on soil that can use it, never into a stream or storm drain.",
+        ),
+        CalendarKind::Refill => (
+            "Top up for the next crop",
+            "Raw water and the share of fertilizer that the plan names; boards float off.",
+        ),
+        CalendarKind::SeedNext => ("Sow the next crop", "So that it is ready to plant in time."),
+        CalendarKind::Replant => ("Plant the next crop", "As the first."),
+    };
+    CalendarWords {
+        summary: summary.to_owned(),
+        description: description.to_owned(),
     }
 }
 

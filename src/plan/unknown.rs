@@ -44,7 +44,6 @@ impl Field {
             Self::PotImmersion | Self::BoardThickness => 2.5,
             Self::PipeWall => 0.3,
             Self::PipeCount | Self::LinerLayers => 2.0,
-            Self::LegCount => 6.0,
             Self::FloorDrop => 0.5,
             Self::BraceSpacing => 100.0,
             Self::PropRows => 0.0,
@@ -63,7 +62,7 @@ impl Field {
             Self::StoreTemperature => 5.0,
             Self::RecipeStrength => 75.0,
             Self::WaterPh => 7.5,
-            Self::TargetPh => 6.0,
+            Self::TargetPh | Self::LegCount => 6.0,
             Self::AcidStrength => acid()?.1.get::<percent>(),
             Self::AcidDensity => {
                 let (figures, strength) = acid()?;

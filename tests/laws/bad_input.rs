@@ -24,22 +24,11 @@ const DOUBTFUL: &[&str] = &["-1", "0", "1e300", "true", "[]", "{}", "-1e309", r#
 /// Fields whose emptiness means something.
 fn may_be_empty(field: Field, plan: &Plan) -> bool {
     let path = field.path();
-    matches!(
-        field,
-        Field::FillDepth
-            | Field::PipeSpacing
-            | Field::PipeMaterial
-            | Field::StandsOn
-            | Field::SupportRating
-            | Field::Timber
-            | Field::CoverMaterial
-            | Field::EdgeDistance
-            | Field::SheetPrice
-            | Field::PipePrice
-            | Field::TimberPrice
-            | Field::LinerPrice
-            | Field::PotPrice
-    )
+    field.optional()
+        || matches!(
+            field,
+            Field::PipeMaterial | Field::StandsOn | Field::Timber | Field::CoverMaterial
+        )
         // A usual value stands in.
         || field.if_unknown(plan).is_some()
         || path.starts_with("fertilizer.label.")
@@ -81,7 +70,10 @@ pub fn plans() -> Vec<(String, Plan)> {
         let plan = sound_plan(80, Method::Bucket, shape);
         plans.push((format!("bucket, {}", shape.key()), plan));
     }
-    let variants: [Variant; 12] = [
+    let variants: [Variant; 13] = [
+        ("heads every week", |plan| {
+            plan.crop.people = 20.0.into();
+        }),
         ("lamps", |plan| {
             plan.choose_climate(ClimateChoice::RoomUnderLamps);
         }),

@@ -1,7 +1,7 @@
 //! Laws of what is built: every mend mends, nothing smaller does, and each verdict is monotone in what
 //! it judges.
 
-use slackwater::advice::{Fact, Finding, Mend, StructureFact, Weight};
+use slackwater::advice::{Change, Fact, Finding, StructureFact, Weight};
 use slackwater::plan::{Entry, Example, Field, Pick, Plan};
 use slackwater::{Outcome, solve};
 
@@ -13,11 +13,11 @@ fn kind(finding: &Finding) -> String {
     json["fact"].as_str().expect("a name").to_owned()
 }
 
-fn with(plan: &Plan, mend: &Mend) -> Plan {
+fn with(plan: &Plan, mend: &Change) -> Plan {
     let mut json = serde_json::to_value(plan).expect("plans serialise");
-    let pointer = format!("/{}", mend.path.path().replace('.', "/"));
+    let pointer = format!("/{}", mend.field.path().replace('.', "/"));
     let slot = json.pointer_mut(&pointer).expect("a saved field");
-    *slot = serde_json::to_value(&mend.entry).expect("entries serialise");
+    *slot = serde_json::to_value(&mend.value).expect("entries serialise");
     Plan::from_json(&json.to_string()).expect("a plan")
 }
 
@@ -110,19 +110,20 @@ fn each_mend_of_a_failing_plan_mends_and_nothing_smaller_does() {
         for finding in &outcome.findings {
             for mend in &finding.mends {
                 let (Entry::Number(value), Some(Entry::Number(now))) =
-                    (&mend.entry, mend.path.entry(&plan))
+                    (&mend.value, mend.field.entry(&plan))
                 else {
                     continue;
                 };
-                let back = step(mend.path) * (now - value).signum();
+                let back = step(mend.field) * (now - value).signum();
                 let smaller = value + back;
                 // No smaller change than none at all.
                 if (smaller - now) * back >= -1e-9 {
                     continue;
                 }
-                let less = Mend {
-                    path: mend.path,
-                    entry: Entry::Number(smaller),
+                let less = Change {
+                    field: mend.field,
+                    value: Entry::Number(smaller),
+                    unit: None,
                 };
                 if let Ok(outcome) = solve(&with(&plan, &less)) {
                     assert!(

@@ -80,11 +80,13 @@ fn of_one_container(outcome: &Outcome) -> Value {
         build.remove("materials").expect("materials");
         build.remove("price").expect("price");
     }
-    // A caution that the number of containers itself is unusual.
+    // A caution that the number of containers itself is unusual, and what is left in all of them.
     json["findings"]
         .as_array_mut()
         .expect("a list")
-        .retain(|finding| finding["field"] != "container.count");
+        .retain(|finding| {
+            finding["field"] != "container.count" && finding["fact"] != "spent_solution"
+        });
     json
 }
 

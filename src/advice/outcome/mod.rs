@@ -14,7 +14,9 @@ use super::boards::PipeRow;
 use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
+use super::roots::RootsOutcome;
 use super::section::Section;
+use super::succession::Succession;
 use crate::plan::Assumed;
 
 /// Everything that follows from a sound plan.
@@ -38,6 +40,8 @@ pub struct Outcome {
     pub growing_on: Vec<NextCrop>,
     /// What will happen.
     pub season: SeasonOutcome,
+    /// Whether the roots reach the solution and follow it.
+    pub roots: RootsOutcome,
     /// Boards and pipes, where boards float.
     pub boards: Option<BoardsOutcome>,
     /// The standard pipe sizes compared, where boards float.
@@ -52,6 +56,8 @@ pub struct Outcome {
     pub running: Option<RunningOutcome>,
     /// Dates.
     pub calendar: Calendar,
+    /// Heads every week, where the plan says for how many people.
+    pub succession: Option<Succession>,
     /// Fields left empty, and the usual value that stands in for each.
     pub assumed: Vec<Assumed>,
     /// Checks, cautions and notes, the gravest first.

@@ -9,9 +9,10 @@ use super::fact::StructureFact;
 use super::frame::{self, COMPETENT_FROM_CM};
 use super::layout::{LEAST_FOAM_MM, foam, sheets_needed};
 use super::mm;
+use crate::advice::Change;
 use crate::advice::facts::{Fact, Weight};
 use crate::advice::findings::List;
-use crate::advice::mend::{Mend, first};
+use crate::advice::mend::{self, first};
 use crate::advice::outcome::{BoardsOutcome, BuildOutcome, LayoutOutcome, Outcome};
 use crate::catalog::Keyed;
 use crate::catalog::covers::CoverMaterial;
@@ -111,7 +112,7 @@ impl Structure<'_> {
             || {
                 let gap = made.gap_at_harvest_cm;
                 let most_mm = 10.0 * (gap - floor_cm - LEAST_CLEAR_CM);
-                let mut mends: Vec<Mend> = first(Field::FloorDrop, drop_cm, -0.1, 500, |drop| {
+                let mut mends: Vec<Change> = first(Field::FloorDrop, drop_cm, -0.1, 500, |drop| {
                     structure.clear_gap_cm - drop / 2.0 >= LEAST_CLEAR_CM
                 })
                 .into_iter()
@@ -167,12 +168,12 @@ impl Structure<'_> {
                 uptake_kg: structure.water_uptake_kg,
                 board_kg: made.board_mass_kg,
             }),
-            || vec![Mend::choice(Field::Foam, Foam::ExtrudedIv)],
+            || vec![mend::choice(Field::Foam, Foam::ExtrudedIv)],
         );
     }
 
     /// Thicker boards, in steps of a millimetre, as far as the pots still reach below them.
-    pub fn thicker(&self, mended: impl Fn(&Sound, &Boards) -> bool) -> Vec<Mend> {
+    pub fn thicker(&self, mended: impl Fn(&Sound, &Boards) -> bool) -> Vec<Change> {
         let Some(plan) = self.sound.container.boards else {
             return Vec::new();
         };
@@ -202,7 +203,7 @@ impl Structure<'_> {
 
     /// The standard pipe nearest in diameter whose gap does. With a fill of the grower's own the
     /// table tells nothing of other sizes.
-    pub fn other_pipe(&self, made: &BoardsOutcome, does: impl Fn(f64) -> bool) -> Option<Mend> {
+    pub fn other_pipe(&self, made: &BoardsOutcome, does: impl Fn(f64) -> bool) -> Option<Change> {
         if self.sound.container.fill_depth.is_some() {
             return None;
         }
@@ -216,7 +217,7 @@ impl Structure<'_> {
                 let far = |diameter: f64| (diameter - own).abs();
                 far(a.outside_diameter_mm).total_cmp(&far(b.outside_diameter_mm))
             })
-            .map(|row| Mend::choice(Field::Pipe, row.size))
+            .map(|row| mend::choice(Field::Pipe, row.size))
     }
 
     fn holes(&self, list: &mut List, build: &Build, layout: &LayoutOutcome) {
@@ -332,7 +333,7 @@ impl Structure<'_> {
             list.add_with(
                 Weight::Caution,
                 Fact::Structure(StructureFact::CoverLight),
-                vec![Mend::choice(
+                vec![mend::choice(
                     Field::CoverMaterial,
                     CoverMaterial::ExtrudedFoam,
                 )],
@@ -352,7 +353,7 @@ fn foam_board(sound: &Sound, build: &Build) -> (Length, Length) {
 }
 
 /// Pipes nearer together or further apart by whole centimetres: the least change of both ways.
-fn rearranged_apart(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Option<Mend> {
+fn rearranged_apart(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Option<Change> {
     if plan.pipes.count < 2 {
         return None;
     }
@@ -371,7 +372,7 @@ fn rearranged_apart(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Option<Men
     };
     let nearer = first(Field::PipeSpacing, now, -1.0, 1000, tried);
     let further = first(Field::PipeSpacing, now, 1.0, 1000, tried);
-    let far = |mend: &Mend| match mend.entry {
+    let far = |mend: &Change| match mend.value {
         crate::plan::Entry::Number(value) => (value - now).abs(),
         crate::plan::Entry::Text(_) => f64::INFINITY,
     };
@@ -382,8 +383,8 @@ fn rearranged_apart(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Option<Men
 }
 
 /// As [`rearranged_apart`], and more pipes.
-fn rearranged(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Vec<Mend> {
-    let mut mends: Vec<Mend> = rearranged_apart(plan, &does).into_iter().collect();
+fn rearranged(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Vec<Change> {
+    let mut mends: Vec<Change> = rearranged_apart(plan, &does).into_iter().collect();
     let count = f64::from(plan.pipes.count);
     mends.extend(first(Field::PipeCount, count, 1.0, 20, |count| {
         let mut boards = *plan;
@@ -413,11 +414,11 @@ fn pipes(list: &mut List, plan: &Boards, made: &BoardsOutcome) {
                     .any(|&(ends, lift)| ends == wanted && lift <= 0.0)
             };
             if plan.pipes.ends == PipeEnds::Capped && sinks(PipeEnds::Open) {
-                vec![Mend::choice(Field::PipeEnds, PipeEnds::Open)]
+                vec![mend::choice(Field::PipeEnds, PipeEnds::Open)]
             } else if plan.pipes.ends == PipeEnds::Capped {
                 Vec::new()
             } else {
-                vec![Mend::choice(Field::PipeMaterial, PipeMaterial::Pvc)]
+                vec![mend::choice(Field::PipeMaterial, PipeMaterial::Pvc)]
             }
         },
     );
@@ -498,7 +499,7 @@ fn clearances(
         list.add_with(
             Weight::Stop,
             Fact::Structure(StructureFact::BoardsWithoutPlace { boards: without }),
-            vec![Mend::number(
+            vec![mend::number(
                 Field::BoardCount,
                 f64::from(plan.count - without),
             )],
@@ -516,7 +517,7 @@ fn frame(list: &mut List, build: &Build, made: &BuildOutcome, tank: &Tank) {
             length_cm: build.inside.0.get::<centimeter>(),
             by: made.level_by,
         }),
-        || vec![Mend::number(Field::FloorDrop, FLOOR_DROP_LIMIT_CM)],
+        || vec![mend::number(Field::FloorDrop, FLOOR_DROP_LIMIT_CM)],
     );
     let depth = cm(made.depth_cm);
     let holds =
@@ -532,7 +533,7 @@ fn frame(list: &mut List, build: &Build, made: &BuildOutcome, tank: &Tank) {
         }),
         || {
             let spacing = build.brace_spacing.get::<centimeter>();
-            let mut mends: Vec<Mend> = first(Field::BraceSpacing, spacing, -1.0, 1000, |value| {
+            let mut mends: Vec<Change> = first(Field::BraceSpacing, spacing, -1.0, 1000, |value| {
                 holds(&Build {
                     brace_spacing: cm(value),
                     ..*build
@@ -551,7 +552,7 @@ fn frame(list: &mut List, build: &Build, made: &BuildOutcome, tank: &Tank) {
                     .filter(|timber| timber.figures().series == series)
                     .filter(|&&timber| holds(&Build { timber, ..*build }))
                     .min_by(|a, b| volume(a).value.total_cmp(&volume(b).value))
-                    .map(|&timber| Mend::choice(Field::Timber, timber)),
+                    .map(|&timber| mend::choice(Field::Timber, timber)),
             );
             mends
         },
@@ -574,7 +575,7 @@ fn frame(list: &mut List, build: &Build, made: &BuildOutcome, tank: &Tank) {
                 total_kg: made.total_mass_kg,
                 rating_kg_per_m2: made.rating_kg_per_m2,
             }),
-            vec![Mend::choice(Field::StandsOn, StandsOn::Ground)],
+            vec![mend::choice(Field::StandsOn, StandsOn::Ground)],
         );
     }
 }

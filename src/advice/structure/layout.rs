@@ -59,7 +59,7 @@ pub fn layout(sound: &Sound, build: &Build) -> LayoutOutcome {
         },
         boards_without_place: without,
         sheet_mm: (mm(build.sheet.0), mm(build.sheet.1)),
-        sheets: cutting.sheets,
+        sheets: cutting.number,
         waste_pct: cutting.waste_pct(build),
         pieces: cutting.pieces,
         offcuts: cutting.offcuts,
@@ -75,7 +75,7 @@ fn cutting(sound: &Sound, build: &Build, laid: &[BoardPlace]) -> Sheets {
 
 /// Stock sheets needed; zero where a board or the cover cannot be cut from one.
 pub fn sheets_needed(sound: &Sound, build: &Build) -> u32 {
-    cutting(sound, build, &[]).sheets
+    cutting(sound, build, &[]).number
 }
 
 /// Foam between a hole and the nearest edge, and between neighbouring holes, mm.
@@ -122,7 +122,7 @@ pub fn foam(sound: &Sound, build: &Build) -> (f64, Option<f64>) {
         } else {
             0.0
         },
-        between.is_finite().then(|| between - hole),
+        between.is_finite().then_some(between - hole),
     )
 }
 
@@ -160,7 +160,7 @@ fn laid(boards: &Boards) -> (Vec<BoardPlace>, u32) {
 /// Pieces and offcuts over all sheets.
 #[derive(Default)]
 struct Sheets {
-    sheets: u32,
+    number: u32,
     pieces: Vec<SheetPiece>,
     offcuts: Vec<SheetPiece>,
     laid: Vec<BoardPlace>,
@@ -169,7 +169,7 @@ struct Sheets {
 
 impl Sheets {
     fn waste_pct(&self, build: &Build) -> f64 {
-        let all = f64::from(self.sheets) * mm(build.sheet.0) * mm(build.sheet.1);
+        let all = f64::from(self.number) * mm(build.sheet.0) * mm(build.sheet.1);
         if all > 0.0 {
             (100.0 * (1.0 - self.used_mm2 / all)).max(0.0)
         } else {
@@ -186,7 +186,7 @@ impl Sheets {
         }
         let sheets = wanted.div_ceil(each);
         for sheet in 0..sheets {
-            let number = self.sheets + sheet + 1;
+            let number = self.number + sheet + 1;
             let here = (wanted - sheet * each).min(each) as usize;
             if sheet < MOST_SHEETS {
                 let (cut_here, spare) = cutting.pieces.split_at(here);
@@ -201,7 +201,7 @@ impl Sheets {
                 );
             }
         }
-        self.sheets += sheets;
+        self.number += sheets;
         self.used_mm2 += f64::from(wanted) * mm(piece.0) * mm(piece.1);
         true
     }
@@ -227,7 +227,7 @@ impl Sheets {
             (index, fits(&self.offcuts[index]).unwrap_or(true))
         } else {
             let sheet = SheetPiece {
-                sheet: self.sheets + 1,
+                sheet: self.number + 1,
                 x_mm: 0.0,
                 y_mm: 0.0,
                 length_mm: mm(build.sheet.0),
@@ -245,7 +245,7 @@ impl Sheets {
                 }
                 return;
             };
-            self.sheets += 1;
+            self.number += 1;
             self.offcuts.push(sheet);
             (self.offcuts.len() - 1, upright)
         };

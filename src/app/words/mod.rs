@@ -1,21 +1,25 @@
 //! Every word that a user reads, in one place, ready for translation. Functions take typed facts
 //! and give sentences; nothing here decides anything.
 
+mod calendar;
 mod card;
 mod choices;
 mod fields;
 mod findings;
 mod problems;
 mod results;
+mod season;
 mod structure;
 mod workings;
 
+pub use calendar::*;
 pub use card::*;
 pub use choices::*;
 pub use fields::*;
 pub use findings::*;
 pub use problems::*;
 pub use results::*;
+pub use season::*;
 pub use workings::*;
 
 use crate::app::state::Step;

@@ -63,6 +63,10 @@ pub struct BuildPrices {
 }
 
 /// `Some(None)` for containers that nobody builds of timber and liner.
+#[expect(
+    clippy::option_option,
+    reason = "outside: whether it could be read; inside: whether there is one"
+)]
 pub(super) fn read(reader: &mut Reader, container: Option<&Container>) -> Option<Option<Build>> {
     let plan = &reader.plan.build;
     let method = reader.plan.container.method.known();

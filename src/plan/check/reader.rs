@@ -176,6 +176,10 @@ impl<'a> Reader<'a> {
     }
 
     /// A number that may stay empty: `Some(None)` where it does.
+    #[expect(
+        clippy::option_option,
+        reason = "outside: whether it could be read; inside: whether there is one"
+    )]
     pub fn optional(&mut self, field: Field) -> Option<Option<f64>> {
         if self.left_out(field) {
             Some(None)
