@@ -207,11 +207,26 @@ impl Structure<'_> {
         if self.sound.container.fill_depth.is_some() {
             return None;
         }
-        let own = mm(self.sound.container.boards?.pipes.outside_diameter);
+        let plan = self.sound.container.boards?;
+        let own = mm(plan.pipes.outside_diameter);
+        // As the plan's check has it: side by side, within the sides, with room above.
+        let count = f64::from(plan.pipes.count);
+        let fits = |outside_mm: f64| {
+            let reach = plan
+                .pipes
+                .spacing
+                .map_or(0.0, |spacing| mm(spacing) * (count - 1.0) + outside_mm);
+            outside_mm * count <= mm(plan.tank_width)
+                && reach <= mm(plan.tank_width)
+                && outside_mm + 20.0 <= mm(self.tank.basin().depth_max())
+        };
         made.pipes
             .iter()
             .filter(|row| {
-                !row.chosen && row.verdict == crate::advice::PipeVerdict::Sound && does(row.gap_cm)
+                fits(row.outside_diameter_mm)
+                    && !row.chosen
+                    && row.verdict == crate::advice::PipeVerdict::Sound
+                    && does(row.gap_cm)
             })
             .min_by(|a, b| {
                 let far = |diameter: f64| (diameter - own).abs();
