@@ -187,7 +187,10 @@ fn a_hopeless_value_always_names_its_field() {
                     match answer {
                         // What stands in may be at odds with another field, which is named.
                         Err(problems) if field.if_unknown(&plan).is_some() => {
-                            assert!(problems.iter().all(|problem| problem.field.is_some()));
+                            assert!(
+                                problems.iter().all(|problem| problem.field.is_some()),
+                                "{name}: {field:?} left empty: {problems:?}"
+                            );
                         }
                         Err(problems) => assert_blames(&name, field, raw, &problems),
                         Ok(()) => {}
