@@ -1,5 +1,6 @@
 //! `slackwater-solve [FILE]`: reads a plan as JSON from a file or standard input and prints the
 //! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan. `slackwater-solve
+//! --materials [FILE]` prints what a plan's tanks are built of, as CSV. `slackwater-solve
 //! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
 //! `--link` and `--from-link` turn a plan into the end of an address and back.
 //! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
@@ -13,7 +14,8 @@ use std::process::ExitCode;
 
 use serde::Serialize;
 use slackwater::advice::{
-    Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, solution_of_ions,
+    Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, materials_csv,
+    solution_of_ions,
 };
 use slackwater::catalog::Keyed;
 use slackwater::plan::{Example, IonList, IonProblem, Plan};
@@ -23,6 +25,7 @@ const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE 
        slackwater-solve --example bottle|bucket|covered-tank|floating-boards
        slackwater-solve --link [FILE]       plan as JSON to a link
        slackwater-solve --from-link LINK    link, or address that ends in one, to plan as JSON
+       slackwater-solve --materials [FILE]  what to build a plan's tanks of, as CSV
        slackwater-solve --calendar [FILE]   plan as JSON, its dates as an iCalendar file
        slackwater-solve --solution [FILE]   ions as JSON, such as
            {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
@@ -36,6 +39,8 @@ fn main() -> ExitCode {
             Some(example) => print(&example.plan().to_json()),
             None => misunderstood(&format!("there is no example '{name}'\n{USAGE}")),
         },
+        ["--materials"] | ["--materials", "-"] => materials(read_all(std::io::stdin())),
+        ["--materials", file] => materials(std::fs::File::open(file).and_then(read_all)),
         ["--calendar"] | ["--calendar", "-"] => calendar(read_all(std::io::stdin())),
         ["--calendar", file] => calendar(std::fs::File::open(file).and_then(read_all)),
         ["--solution"] | ["--solution", "-"] => ions(read_all(std::io::stdin())),
@@ -64,6 +69,17 @@ fn answer(text: std::io::Result<String>) -> ExitCode {
         Err(error) => misunderstood(&error.to_string()),
         Ok(text) => match Plan::from_json(&text).and_then(|plan| solve(&plan)) {
             Ok(outcome) => print_json(&outcome),
+            Err(problems) => refuse(&problems),
+        },
+    }
+}
+
+/// What the tanks of a plan are built of; only the heading for containers that nobody builds.
+fn materials(text: std::io::Result<String>) -> ExitCode {
+    match text {
+        Err(error) => misunderstood(&error.to_string()),
+        Ok(text) => match Plan::from_json(&text).and_then(|plan| solve(&plan)) {
+            Ok(outcome) => print(materials_csv(&outcome).trim_end()),
             Err(problems) => refuse(&problems),
         },
     }

@@ -20,13 +20,13 @@ mod quantity;
 mod unknown;
 
 pub use check::{
-    AcidDose, Assumed, Boards, Climate, Container, Crop, Daylight, Fertilizer, Light, Mixture,
-    Pipes, Pot, Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks, Strength, Unusual, check,
-    read_text, used_fields,
+    AcidDose, Assumed, Boards, Build, BuildPrices, Climate, Container, Crop, Daylight, Fertilizer,
+    FixedCover, Light, Mixture, Pipes, Pot, Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks,
+    Strength, Unusual, check, read_text, used_fields,
 };
 pub use choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
-    StrengthBy, WaterKind,
+    StandsOn, StrengthBy, WaterKind,
 };
 pub use entry::Entry;
 pub use examples::Example;
@@ -38,8 +38,8 @@ pub use kept::{
 };
 pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{
-    ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, SaltLine,
-    VERSION, WaterPlan,
+    BuildPlan, ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan,
+    SaltLine, VERSION, WaterPlan,
 };
 pub use pick::Pick;
 pub use problem::{Problem, ProblemKind, Rule};

@@ -4,6 +4,7 @@
 mod advice;
 mod bad_input;
 mod boards;
+mod building;
 mod chemistry;
 mod dates;
 mod feeding;

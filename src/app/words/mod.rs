@@ -10,6 +10,7 @@ mod handing_on;
 mod problems;
 mod results;
 mod season;
+mod structure;
 mod workings;
 
 pub use calendar::*;
