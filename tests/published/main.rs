@@ -8,5 +8,6 @@ mod geometry;
 mod growth_and_canopy;
 mod practice;
 mod speciation;
+mod statistics;
 mod table;
 mod whole_solution;
