@@ -23,7 +23,7 @@ pub use distributions::{
 pub use letters::letters;
 pub use nested::{Components, Nested, nested};
 pub use pairs::{Pair, games_howell, tukey_kramer};
-pub use power::{Layout, MOST_REPLICATES, Spread, detectable, power, replicates};
+pub use power::{Layout, MOST_REPLICATES, Spread, detectable, power, replicates, trial_power};
 pub use problem::{Argument, StatisticsProblem};
 pub use range::{range_quantile, range_upper_tail};
 pub use residuals::{Check, brown_forsythe, levene, shapiro_wilk};

@@ -73,8 +73,19 @@ pub fn power(non_centrality: f64, between: f64, within: f64, alpha: f64) -> Resu
 /// the others half way between, which is the hardest case.
 ///
 /// `treatments` 2 to 200; `replicates` 2 to 200; `difference` and `spread` in one unit, the spread
-/// of a unit mean above zero; `alpha` as in [`power`].
-fn trial_power(
+/// of a unit mean above zero; `alpha` as in [`power`]. Result 0 to 1. Source as in [`power`].
+///
+/// ```
+/// use slackwater::science::statistics::{Layout, Spread, trial_power};
+/// let spread = Spread { units: 10.0, heads: 0.0, heads_per_unit: 1 };
+/// assert!(trial_power(Layout::Randomised, 2, 6, 20.0, &spread, 0.05)? > 0.8);
+/// # Ok::<(), slackwater::science::statistics::StatisticsProblem>(())
+/// ```
+///
+/// # Errors
+///
+/// [`Problem::OutOfRange`], [`Problem::NoDegreesOfFreedom`].
+pub fn trial_power(
     layout: Layout,
     treatments: u32,
     replicates: u32,
@@ -82,6 +93,7 @@ fn trial_power(
     spread: &Spread,
     alpha: f64,
 ) -> Result<f64, Problem> {
+    check(treatments, spread, alpha, 0.5)?;
     let within = layout
         .error_freedom(treatments, replicates)
         .ok_or(Problem::NoDegreesOfFreedom)?;
