@@ -220,12 +220,14 @@ fn read(trial: &Trial, reader: &mut Reader) -> Option<Sound> {
         MOST_REPLICATES,
         laid_out.then_some(1),
     );
-    let heads = reader.count(
-        TrialField::HeadsPerUnit,
-        &trial.heads_per_unit,
-        MOST_HEADS,
-        None,
-    );
+    // Left empty, as many as the plan has over one container.
+    let planned = || {
+        let plan = crate::plan::check(trial.plan.as_ref()?).ok()?;
+        Some(plan.crop.plants).filter(|plants| (1..=MOST_HEADS).contains(plants))
+    };
+    let heads = &trial.heads_per_unit;
+    let planned = heads.is_blank().then(planned).flatten();
+    let heads = reader.count(TrialField::HeadsPerUnit, heads, MOST_HEADS, planned);
     let side_by_side = u32::try_from(names.as_ref().map_or(1, Vec::len)).unwrap_or(1);
     let columns = reader.count(TrialField::Columns, &trial.columns, 100, Some(side_by_side));
     // Larger whole numbers have gaps in JSON.

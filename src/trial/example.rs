@@ -6,28 +6,35 @@ use super::model::{Change, Design, Name, Record, Treatment, Trial};
 
 /// Heads of each unit, g, in the order of the units 1 to 12; zero is missing. Invented.
 const HEADS_G: [[f64; 4]; 12] = [
-    [176.0, 188.0, 169.0, 181.0],
-    [204.0, 191.0, 212.0, 199.0],
-    [186.0, 202.0, 195.0, 179.0],
-    [201.0, 218.0, 0.0, 209.0],
-    [171.0, 183.0, 190.0, 174.0],
-    [192.0, 186.0, 207.0, 197.0],
-    [182.0, 167.0, 178.0, 172.0],
-    [199.0, 214.0, 206.0, 193.0],
-    [189.0, 196.0, 181.0, 203.0],
-    [213.0, 198.0, 205.0, 220.0],
-    [168.0, 0.0, 185.0, 177.0],
-    [190.0, 184.0, 199.0, 188.0],
+    [163.0, 171.0, 150.0, 139.0],
+    [213.0, 180.0, 179.0, 207.0],
+    [230.0, 215.0, 213.0, 253.0],
+    [161.0, 178.0, 0.0, 172.0],
+    [166.0, 171.0, 159.0, 131.0],
+    [182.0, 163.0, 184.0, 173.0],
+    [171.0, 184.0, 154.0, 168.0],
+    [182.0, 178.0, 162.0, 184.0],
+    [195.0, 212.0, 202.0, 215.0],
+    [196.0, 216.0, 207.0, 200.0],
+    [175.0, 0.0, 163.0, 176.0],
+    [208.0, 208.0, 197.0, 191.0],
 ];
 /// Litres that each unit used. Invented.
 const WATER_L: [f64; 12] = [
-    15.4, 15.9, 15.6, 16.3, 15.2, 15.8, 15.0, 16.1, 15.7, 16.4, 15.1, 15.5,
+    8.4, 10.8, 11.5, 9.4, 8.6, 10.0, 9.5, 9.1, 10.6, 10.3, 9.2, 10.8,
 ];
 
 /// Three pipe sizes under small floating boards, in four blocks, with 48 head masses of which two
 /// are missing.
 pub fn example() -> Trial {
-    let plan = Example::FloatingBoards.plan();
+    let mut plan = Example::FloatingBoards.plan();
+    "Sandpiper School: a small tank with one board".clone_into(&mut plan.name);
+    let container = &mut plan.container;
+    container.length_cm = Entry::Number(64.0);
+    container.width_cm = Entry::Number(44.0);
+    container.board_length_cm = Entry::Number(60.0);
+    container.board_width_cm = Entry::Number(40.0);
+    container.board_count = Entry::Number(1.0);
     let treatment = |name: &str, pipe: &str| Treatment {
         name: name.to_owned(),
         note: String::new(),
@@ -64,7 +71,6 @@ pub fn example() -> Trial {
         ],
         design: Pick::Known(Design::Blocks),
         replicates: Entry::Number(4.0),
-        heads_per_unit: Entry::Number(4.0),
         seed: Entry::Number(2027.0),
         records,
         ..Trial::default()

@@ -36,7 +36,7 @@ pub struct Trial {
     pub design: Pick<Design>,
     /// Units of each treatment; in blocks, the number of blocks.
     pub replicates: Entry,
-    /// Heads of one unit.
+    /// Heads of one unit; empty: those of the plan over one container.
     pub heads_per_unit: Entry,
     /// Units side by side where they stand; empty: one row for each block or replicate.
     pub columns: Entry,

@@ -298,10 +298,13 @@ fn cells(line: &str, separator: char) -> (Vec<String>, bool) {
 /// record, missing values empty; [`read_table`] reads it back.
 pub fn write_table(trial: &Trial) -> String {
     let heads = trial.records.iter().map(|it| it.heads_g.len()).max();
-    let mut out = String::from("unit,treatment,water_l");
-    for head in 1..=heads.unwrap_or_default() {
-        out.push_str(&format!(",head_{head}_g"));
-    }
+    let mut titles = vec![
+        "unit".to_owned(),
+        "treatment".to_owned(),
+        "water_l".to_owned(),
+    ];
+    titles.extend((1..=heads.unwrap_or_default()).map(|head| format!("head_{head}_g")));
+    let mut out = titles.join(",");
     out.push('\n');
     for record in &trial.records {
         let mut line = vec![
@@ -310,7 +313,7 @@ pub fn write_table(trial: &Trial) -> String {
             written(&record.water_l),
         ];
         line.extend(record.heads_g.iter().map(written));
-        line.resize(3 + heads.unwrap_or_default(), String::new());
+        line.resize(titles.len(), String::new());
         out.push_str(&line.join(","));
         out.push('\n');
     }

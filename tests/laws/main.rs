@@ -13,5 +13,6 @@ mod saved;
 mod scaling;
 mod season;
 mod seeded;
+mod trial;
 mod units;
 mod water;

@@ -3,7 +3,7 @@
 use super::distributions::{normal_below, normal_quantile};
 use super::problem::StatisticsProblem as Problem;
 use super::sums::{mean, sum_of_squares, total};
-use super::variance::{Observation, analyse};
+use super::variance::{Observation, analyse, usable};
 
 /// A statistic and its p value.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,7 +46,7 @@ pub fn shapiro_wilk(values: &[f64]) -> Result<Check, Problem> {
             most: 5000,
         });
     }
-    if let Some(index) = values.iter().position(|it| !(it.abs() <= 1e100)) {
+    if let Some(index) = values.iter().position(|it| !usable(*it)) {
         return Err(Problem::NotUsable {
             index,
             got: values[index],
@@ -147,7 +147,7 @@ fn spread_test(values: &[Vec<f64>], centre: fn(&[f64]) -> f64) -> Result<Check, 
     for (treatment, own) in values.iter().enumerate() {
         let middle = centre(own);
         for &value in own {
-            if !(value.abs() <= 1e100) {
+            if !usable(value) {
                 return Err(Problem::NotUsable {
                     index: distances.len(),
                     got: value,

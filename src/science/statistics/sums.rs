@@ -18,8 +18,8 @@ pub fn mean(values: &[f64]) -> Option<f64> {
 /// Sum of the squares of a list's distances from its own mean, in the square of its unit; zero of
 /// an empty list. Numbers must be finite.
 ///
-/// Two passes, with the correction for the rounding of the mean of Chan, Golub & LeVeque (1983),
-/// The American Statistician 37:242–247, Eq. 1.7.
+/// Two passes, with the correction for the rounding of the mean of Chan and others (1983), The
+/// American Statistician 37:242–247, Eq. 1.7.
 ///
 /// ```
 /// use slackwater::science::statistics::sum_of_squares;

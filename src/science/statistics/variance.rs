@@ -112,6 +112,11 @@ impl Anova {
     }
 }
 
+/// Whether a number can be an observation.
+pub(super) fn usable(value: f64) -> bool {
+    value.is_finite() && value.abs() <= LARGEST
+}
+
 /// Refuses what cannot be analysed, and gives how many observations each treatment has.
 fn check(
     observations: &[Observation],
@@ -136,7 +141,7 @@ fn check(
     }
     let mut counts = vec![0; treatments];
     for (index, it) in observations.iter().enumerate() {
-        if !it.value.is_finite() || it.value.abs() > LARGEST {
+        if !usable(it.value) {
             return Err(Problem::NotUsable {
                 index,
                 got: it.value,

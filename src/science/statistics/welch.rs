@@ -3,6 +3,7 @@
 use super::distributions::f_upper_tail;
 use super::problem::StatisticsProblem as Problem;
 use super::sums::{mean, sum_of_squares};
+use super::variance::usable;
 
 /// Welch's test.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,7 +39,7 @@ pub(super) fn groups(values: &[Vec<f64>]) -> Result<Vec<Group>, Problem> {
         .iter()
         .enumerate()
         .map(|(group, own)| {
-            if let Some(index) = own.iter().position(|it| !(it.abs() <= 1e100)) {
+            if let Some(index) = own.iter().position(|it| !usable(*it)) {
                 return Err(Problem::NotUsable {
                     index,
                     got: own[index],
