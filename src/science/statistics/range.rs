@@ -6,8 +6,9 @@ use super::problem::{Argument, StatisticsProblem as Problem};
 
 /// Most groups.
 const MOST_GROUPS: f64 = 200.0;
-/// Steps along the normal deviate: finer ones change no digit that a double holds for 20 groups.
-const STEP: f64 = 0.2;
+/// Steps along the normal deviate. The error falls as exp(−2π²(σ/step)²), σ being the width of the
+/// integrand: below 1e-10 even for 200 groups.
+const STEP: f64 = 0.35;
 /// The normal density beyond this is below 1e-16.
 const REACH: f64 = 8.4;
 
@@ -39,7 +40,8 @@ fn below(q: f64, groups: f64, freedom: f64, steps: &[(f64, f64, f64)]) -> f64 {
     // Logarithm of the density of u = ln(s), s² being chi square over its degrees of freedom.
     let scale = std::f64::consts::LN_2 + half * libm::log(half) - libm::lgamma(half);
     let log_density = |u: f64| scale + freedom * u - half * libm::exp(2.0 * u);
-    let step = 0.2 / freedom.sqrt().max(1.0);
+    // Half the width of the peak; below 3 degrees of freedom the far side falls steeper than that.
+    let step = 0.35 / freedom.max(3.0).sqrt();
     let mut sum = 0.0;
     for direction in [-1.0, 1.0] {
         // The peak, at zero, counts once.
@@ -47,7 +49,7 @@ fn below(q: f64, groups: f64, freedom: f64, steps: &[(f64, f64, f64)]) -> f64 {
         loop {
             let u = direction * step * place;
             let log = log_density(u);
-            if log < -38.0 {
+            if log < -32.0 {
                 break;
             }
             sum += libm::exp(log) * range_below(q * libm::exp(u), groups, steps);
