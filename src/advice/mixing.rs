@@ -92,7 +92,7 @@ fn parts(fertilizer: &Fertilizer) -> Result<Vec<Concentrations>, Beyond> {
 pub(super) fn stock_a(stocks: &Stocks) -> Result<Concentrations, Beyond> {
     Concentrations::NONE
         .add(
-            &salt_of(stocks.calcium_nitrate).composition(),
+            &stocks.calcium_nitrate.salt().composition(),
             stocks.calcium_nitrate_strength,
         )
         .map_err(|_| Beyond)
@@ -111,15 +111,7 @@ pub(super) fn stock_b(stocks: &Stocks, blend: &Composition) -> Result<Concentrat
         .map_err(|_| Beyond)
 }
 
-/// The salt that a plan calls calcium nitrate.
-pub(super) fn salt_of(choice: CalciumNitrate) -> Salt {
-    match choice {
-        CalciumNitrate::DoubleSalt => Salt::CalciumAmmoniumNitrate,
-        CalciumNitrate::Tetrahydrate => Salt::CalciumNitrate,
-    }
-}
-
-/// As [`salt_of`], as something to measure out.
+/// The calcium nitrate of a plan, as something to measure out.
 pub(super) fn material_of(choice: CalciumNitrate) -> Material {
     match choice {
         CalciumNitrate::DoubleSalt => Material::CalciumNitrateDoubleSalt,

@@ -3,6 +3,8 @@
 
 mod boards;
 mod calendar;
+mod calendar_file;
+mod curves;
 mod doses;
 mod facts;
 mod fill;
@@ -10,12 +12,18 @@ mod findings;
 mod growing_on;
 mod mixing;
 mod outcome;
+mod practice;
 mod protons;
+mod roots;
 mod section;
 mod solution;
+mod stocks;
+mod succession;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
-pub use calendar::Calendar;
+pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
+pub use calendar_file::{CalendarKind, CalendarWords, calendar_entries, calendar_file};
+pub use curves::{Curve, CurveOf, curves, day_ticks};
 pub use facts::{Fact, Finding, Weight};
 pub use outcome::{
     BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
@@ -24,8 +32,10 @@ pub use outcome::{
     WaterOutcome,
 };
 pub use protons::ProtonOutcome;
+pub use roots::{Change, Mend, MendWay, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
+pub use succession::{Demand, Planting, Succession, succession};
 
 use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
@@ -79,7 +89,7 @@ pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
             Strength::Recipe(..) => Field::Recipe,
         }))
     })?;
-    work_out(&sound, &plan.fertilizer.currency, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+    work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))
 }
 
 /// The solution is taken to follow the mean of the air.
@@ -91,8 +101,8 @@ fn season_temperature(sound: &Sound) -> ThermodynamicTemperature {
 }
 
 fn work_out(
+    plan: &Plan,
     sound: &Sound,
-    currency: &str,
     chemistry: &Chemistry,
     mixed: &Mixed,
 ) -> Result<Outcome, Beyond> {
@@ -133,23 +143,29 @@ fn work_out(
     );
     doses.cost = doses::cost(
         &sound.fertilizer,
-        currency,
+        &plan.fertilizer.currency,
         mixed,
         filled.volume,
         &doses.doses,
         sound.crop.plants,
     );
     let (stocks, stocks_together) =
-        solution::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
+        stocks::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
     let water = solution::water(&sound.fertilizer.water, chemistry);
     let solution = solution::mixed(mixed);
     let boards = boards::boards(sound, &tank, &filled, &fall, &course)?;
     let season = season_outcome(sound, &filled, &course, &fall, &charge, &followed);
     let calendar = calendar::calendar(
         &sound.crop,
-        boards.as_ref().and_then(|boards| boards.rest_day),
-        season.harvest_day,
+        calendar::Days {
+            boards_rest: boards.as_ref().and_then(|boards| boards.rest_day),
+            pots_leave: fall.foot_hour.map(day_of),
+            harvest: season.harvest_day,
+            grows_on: growing_on.first().is_some_and(|next| !next.drain),
+        },
     );
+    let roots = roots::outcome(plan, sound, &filled, &fall, &course)?;
+    let succession = succession::of_plan(sound, season.harvest_day);
     let target = sound.crop.target_head.get::<gram>();
     let head_shares: Vec<f64> = season
         .days
@@ -157,7 +173,14 @@ fn work_out(
         .map(|day| (day.head_g / target).min(1.0))
         .collect();
     let mut outcome = Outcome {
-        section: section::section(sound, &tank, filled.depth, &fall.days, &head_shares),
+        section: section::section(
+            sound,
+            &tank,
+            filled.depth,
+            &fall.days,
+            &roots.days,
+            &head_shares,
+        ),
         growing_on,
         fill,
         fertilizer: doses,
@@ -167,8 +190,11 @@ fn work_out(
         stocks_together,
         water,
         season,
+        roots,
         boards,
         calendar,
+        succession,
+        assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };
     outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);

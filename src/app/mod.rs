@@ -5,6 +5,7 @@ mod browser;
 mod card;
 mod drawing;
 mod forms;
+mod materials;
 mod results;
 mod shelf;
 mod state;

@@ -175,7 +175,7 @@ pub fn Notices() -> impl IntoView {
             {move || app.set_aside.get().map(|text| view! {
                 <p class="notice care">
                     <span>{words::SET_ASIDE}</span>
-                    <a download=words::SET_ASIDE_FILE href=browser::file_address(&text)>
+                    <a download=words::SET_ASIDE_FILE href=browser::file_address("application/json", &text)>
                         {words::SAVE_SET_ASIDE}
                     </a>
                     <button

@@ -2,6 +2,7 @@
 
 use crate::catalog::acids::Acid;
 use crate::catalog::keyed::keyed;
+use crate::catalog::salts::Salt;
 
 keyed! {
     /// How the plants stand over the solution.
@@ -132,6 +133,16 @@ keyed! {
         Sulfuric = "sulfuric",
         /// Citric acid, a solid.
         Citric = "citric",
+    }
+}
+
+impl CalciumNitrate {
+    /// The salt of the catalog.
+    pub const fn salt(self) -> Salt {
+        match self {
+            Self::DoubleSalt => Salt::CalciumAmmoniumNitrate,
+            Self::Tetrahydrate => Salt::CalciumNitrate,
+        }
     }
 }
 

@@ -1,5 +1,7 @@
 //! Every field of a plan: its path in the document, what it measures, and its limits.
 
+use serde::{Serialize, Serializer};
+
 use super::model::Plan;
 use super::quantity::Dimension;
 use super::{Entry, MeasuredPair, SaltLine};
@@ -155,6 +157,13 @@ macro_rules! fields {
     };
 }
 
+impl Serialize for Field {
+    /// The path of the field.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.path())
+    }
+}
+
 fn line(plan: &Plan, index: u8) -> Option<&SaltLine> {
     plan.fertilizer.salts.get(usize::from(index))
 }
@@ -234,6 +243,12 @@ fields! {
         TargetHead = crop.target_head_g, Mass, 5.0..=2000.0, usual 100.0..=300.0;
         /// Multiplies the model's gross photosynthesis.
         GrowthFactor = crop.growth_factor, Factor, 0.1..=2.0, usual 0.5..=1.2;
+        /// People who want heads every week; empty: no succession.
+        People = crop.people, Count, 1.0..=100_000.0, usual 1.0..=2000.0;
+        /// Heads that each of them eats in a week.
+        HeadsPerPersonWeek = crop.heads_per_person_week, Factor, 0.05..=50.0, usual 0.2..=7.0;
+        /// Days between the end of a harvest and the next planting; empty: two.
+        TurnaroundDays = crop.turnaround_days, Days, 0.0..=60.0, usual 1.0..=7.0;
 
         /// Total nitrogen of the blend.
         LabelNitrogen = fertilizer.label.nitrogen_pct, Percent, 0.0..=100.0, usual 0.0..=46.0;
@@ -379,6 +394,13 @@ fields! {
         DaylightBy = climate.daylight_by;
         /// The shelter.
         Shelter = climate.shelter;
+    }
+}
+
+impl Field {
+    /// Whether the field may stay empty.
+    pub const fn optional(self) -> bool {
+        matches!(self, Self::FillDepth | Self::People | Self::TurnaroundDays)
     }
 }
 

@@ -9,15 +9,17 @@ mod field;
 mod figure;
 mod ions;
 mod model;
+mod nudge;
 mod pick;
 mod presets;
 mod problem;
 mod quantity;
+mod unknown;
 
 pub use check::{
-    AcidDose, Boards, Climate, Container, Crop, Daylight, Fertilizer, Light, Mixture, Pipes, Pot,
-    Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks, Strength, Unusual, check, read_text,
-    used_fields,
+    AcidDose, Assumed, Boards, Climate, Container, Crop, Daylight, Fertilizer, Light, Mixture,
+    Pipes, Pot, Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks, Strength, Unusual, check,
+    read_text, used_fields,
 };
 pub use choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,

@@ -125,6 +125,9 @@ pub struct CropPlan {
     pub seedling_age_days: Entry,
     pub target_head_g: Entry,
     pub growth_factor: Entry,
+    pub people: Entry,
+    pub heads_per_person_week: Entry,
+    pub turnaround_days: Entry,
 }
 
 /// Step 3: the fertilizer and the raw water.

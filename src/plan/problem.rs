@@ -159,6 +159,8 @@ pub enum Rule {
     SunshineWithinDaylight,
     /// No more radiation than arrives above the air.
     RadiationBelowExtraterrestrial,
+    /// A salt of a stock dissolves at the store's coldest.
+    DissolvesInStore,
     /// The target is above what the water brings.
     TargetAboveRawWater,
     /// The forms of nitrogen make up the total.

@@ -297,7 +297,9 @@ async function inPage({ NONSENSE: texts, skip, LONGEST_MESSAGE: longest }) {
       const message = document.getElementById(`${id}-problem`).querySelector(".bad")?.textContent ?? "";
       const links = [...document.querySelectorAll(".summary a")].map((link) => link.getAttribute("href").slice(1));
       const printable = !document.querySelector(".print-button").disabled;
-      met.push({ id, text, own: message !== "" });
+      const taken = /is taken, as is usual/.test(document.getElementById(`${id}-problem`).textContent);
+      if (taken && text !== "") note("a value stands in for what was entered");
+      met.push({ id, text, own: message !== "" || taken });
       if (/NaN|Infinity|\binf\b|undefined/.test(result())) note(`no figure: ${/.{20}(NaN|inf|undefined).{9}/i.exec(result())?.[0]}`);
       if (printable !== (links.length === 0)) note("the print button is at odds with the summary");
       if ((message !== "") !== links.includes(id)) note("the summary is at odds with the field");

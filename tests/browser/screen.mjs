@@ -221,7 +221,7 @@ export class Screen {
   /** The findings, the gravest first: how grave, and the sentence. */
   async findings() {
     const items = await this.page.locator(".findings li").evaluateAll((all) =>
-      all.map((item) => [...item.children].map((part) => part.textContent)),
+      all.map((item) => [item.querySelector("strong").textContent, item.querySelector("span").textContent]),
     );
     return items.map(([weight, text]) => ({ weight: plain(weight), text: plain(text) }));
   }
@@ -300,7 +300,7 @@ export class Screen {
           y: pipe.cy.baseVal.value,
           radius: pipe.r.baseVal.value,
         })),
-        pots: section.querySelectorAll(".pot").length,
+        pots: section.querySelectorAll(".plant").length,
         frame: { left, right: left + width, bottom: -top - height, top: -top },
         perMm: { right: matrix.a, up: -matrix.d, skewed: matrix.b !== 0 || matrix.c !== 0 },
       };

@@ -18,7 +18,13 @@ const WORKINGS = [
   "How the nutrients are worked out",
   "How the stocks are worked out",
   "How EC, pH and saturation are worked out",
+  "How each day is worked out",
+  "How the fitting strength is worked out",
+  "How the weight is worked out",
 ];
+/** Findings that give advice and no figure of ours. */
+const NO_WORKING = /^(Small children|Keep fertilizer|Lamps|Acid|Unusual|Open water|Cover)/;
+const distinct = (names) => [...new Set(names)].toSorted();
 
 async function checkWorking(working) {
   const parts = await working
@@ -51,7 +57,8 @@ test("each figure's working opens and closes by touch", async (t) => {
     await summary.tap();
     await working.locator("dl").waitFor({ state: "hidden" });
   }
-  assert.deepEqual(names.toSorted(), WORKINGS.toSorted());
+  for (const name of WORKINGS) assert.ok(names.includes(name), `${name} is nowhere`);
+  for (const name of names) assert.match(name, /^How .* (is|are) (worked out|judged)$/);
 });
 
 test("each figure's working opens by keyboard", async (t) => {
@@ -60,12 +67,14 @@ test("each figure's working opens by keyboard", async (t) => {
   await page.locator(".print-button").focus();
   await page.locator("#result-heading").focus();
   const names = [];
-  for (let stop = 0; stop < 80; stop += 1) {
+  for (let stop = 0; stop < 120; stop += 1) {
     await page.keyboard.press("Tab");
     const summary = page.locator(".figures summary:focus");
     if ((await summary.count()) === 0) continue;
+    // Round the page and back at the first: it would be closed again.
+    const again = await summary.evaluate((at) => at.dataset.reached ?? ((at.dataset.reached = "yes"), ""));
+    if (again) break;
     const name = await summary.innerText();
-    if (names.includes(name)) break;
     names.push(name);
     await page.keyboard.press(stop % 2 ? "Enter" : "Space");
     const working = page.locator(".working:has(> summary:focus)");
@@ -73,7 +82,21 @@ test("each figure's working opens by keyboard", async (t) => {
     await working.locator("dl").waitFor();
     await checkWorking(working);
   }
-  assert.deepEqual(names.filter((name) => name.startsWith("How ")).toSorted(), WORKINGS.toSorted());
+  const found = distinct(names.filter((name) => name.startsWith("How ")));
+  for (const name of WORKINGS) assert.ok(found.includes(name), `${name} is not reached`);
+});
+
+test("each finding with a figure opens to its working", async (t) => {
+  for (const example of EXAMPLES) {
+    const screen = await open(t, example);
+    const items = await screen.page.locator(".findings li").all();
+    assert.ok(items.length > 5);
+    for (const item of items) {
+      const text = plain(await item.locator("span").first().innerText());
+      const working = item.locator(".working");
+      assert.equal(await working.count(), NO_WORKING.test(text) ? 0 : 1, text);
+    }
+  }
 });
 
 test("a working follows its figure and the units", async (t) => {
@@ -144,14 +167,14 @@ test("salts and acid have prices of their own", async (t) => {
 // Tables
 
 for (const example of EXAMPLES) {
-  test(`${example}: EC and pH week by week, elements at both ends, species`, async (t) => {
+  test(`${example}: EC and pH day by day, elements at both ends, species`, async (t) => {
     const screen = await open(t, example);
-    const season = await screen.table("Week by week");
+    const season = await screen.table("Day by day");
     const days = season.rows.map((row) => Number(row[0]));
     const events = await screen.events();
     assert.equal(days[0], 0);
     assert.equal(days.at(-1), Math.max(...events.map((event) => event.day)), "the last day is not in it");
-    days.slice(0, -1).forEach((day, week) => assert.equal(day, 7 * week));
+    days.forEach((day, index) => assert.equal(day, index));
     for (const row of season.rows) {
       const [ec, ph] = [row[season.heads.indexOf("EC")], row[season.heads.indexOf("pH")]];
       assert.match(ec, /^[\d.]+ mS\/cm$/);

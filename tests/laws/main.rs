@@ -1,18 +1,22 @@
 //! Properties that must hold for any plan. Plans are drawn from a seeded generator, so that a run
 //! can be repeated exactly; a failure names the seed and prints the plan.
 
+mod advice;
 mod bad_input;
 mod boards;
 mod chemistry;
+mod dates;
 mod feeding;
 mod garbage;
 mod labels;
 mod outcome;
 mod plans;
+mod roots;
 mod saved;
 mod scaling;
 mod season;
 mod seeded;
+mod stocks;
 mod trial;
 mod units;
 mod water;

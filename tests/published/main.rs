@@ -7,6 +7,7 @@ mod fertility;
 mod geometry;
 mod growth_and_canopy;
 mod practice;
+mod roots_and_mosquitoes;
 mod speciation;
 mod statistics;
 mod table;

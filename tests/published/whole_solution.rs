@@ -165,13 +165,41 @@ fn stocks_are_clear_apart_and_cloud_together() {
         let none = |it: Saturation| it.gypsum.is_none();
         assert!(none(a) && none(b), "{a:?} {b:?}");
         let together = outcome.stocks_together.expect("two stocks");
-        let gypsum = together.gypsum.expect("calcium and sulfate");
+        // Nor in any other proportion.
+        assert!(together.mixtures.len() >= 5);
+        for mixture in &together.mixtures {
+            let gypsum = mixture.saturation.gypsum.expect("calcium and sulfate");
+            assert!(gypsum > INDEX, "{mixture:?}");
+        }
+        let together_at = together.clear_when_thinned_times.expect("thin enough");
+        assert!((2.0..200.0).contains(&together_at), "{together_at}");
+        let gypsum = together.saturation.gypsum.expect("calcium and sulfate");
         println!("{}: gypsum {gypsum:.2} together", example.key());
         assert!(gypsum > INDEX, "{gypsum}");
         // In the tank, two hundred times thinner, everything stays dissolved.
         let tank = outcome.solution.saturation.gypsum.expect("both are there");
         assert!(tank < -INDEX, "{tank}");
     }
+}
+
+#[test]
+fn salts_of_a_stock_share_what_dissolves() {
+    // By hand, at 10 degrees: 120 g/L of 8-15-36 with 7.9 % of nitrate nitrogen hold 0.677 mol/L of
+    // nitrate, 0.917 of potassium (36 % as K2O) and 0.254 of phosphate (15 % as P2O5). So 0.677 mol
+    // of potassium nitrate (101.1 g/mol, 17.6 % of a saturated solution, CRC Handbook) and 0.240 of
+    // monopotassium phosphate (136.1 g/mol, 14.91 %); their saturated solutions weigh 1.115 and
+    // 1.105 kg/L (from memory). And 72 g/L of magnesium sulfate heptahydrate (21.7 % without its
+    // water, 2.048 times as much with it; 1.24 kg/L, from memory).
+    const DENSITIES_FROM_MEMORY: f64 = 0.02;
+    let by_hand = 0.677 * 101.1 / (0.176 * 1115.0)
+        + 0.240 * 136.1 / (0.1491 * 1105.0)
+        + 72.0 / (0.217 * 2.048 * 1240.0);
+    let outcome = solved(&Example::CoveredTank.plan());
+    let got = outcome.stocks[1].dissolving_pct / 100.0;
+    assert!(
+        (got / by_hand - 1.0).abs() < DENSITIES_FROM_MEMORY,
+        "{got}, by hand {by_hand}"
+    );
 }
 
 #[test]

@@ -181,6 +181,12 @@ pub struct StockOutcome {
     pub contents: Vec<StockContent>,
     /// How close minerals are to falling out at the store's coldest.
     pub saturation: Saturation,
+    /// How much of what dissolves at the store's coldest its salts take up together, per cent;
+    /// above 100 it does not all dissolve.
+    pub dissolving_pct: f64,
+    /// Most of its present strength that stays clear, per cent: 100 where it is clear as it is;
+    /// `None` where even the thinnest is not.
+    pub strongest_pct: Option<f64>,
     /// Whether everything stays dissolved at the store's coldest.
     pub clear: bool,
     /// Containers that one batch serves.
@@ -199,6 +205,40 @@ pub struct StockContent {
     /// Most that dissolves at the store's coldest, g/L, alone; `None` for a blend of unknown
     /// salts.
     pub limit_g_per_l: Option<f64>,
+}
+
+/// Both stocks poured together undiluted, at the store's coldest.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct StocksTogether {
+    /// In equal volumes.
+    #[serde(flatten)]
+    pub saturation: Saturation,
+    /// In other proportions, from little of stock A to much.
+    pub mixtures: Vec<StockMixture>,
+    /// How many times equal volumes must be thinned with water until nothing can fall out; 1 where
+    /// nothing can anyway, `None` where even a thousandfold is not enough.
+    pub clear_when_thinned_times: Option<f64>,
+}
+
+impl StocksTogether {
+    /// The proportion in which most falls out; `None` where nothing falls out in any.
+    pub fn worst(&self) -> Option<Saturation> {
+        self.mixtures
+            .iter()
+            .map(|mixture| mixture.saturation)
+            .chain([self.saturation])
+            .max_by(|a, b| a.worst().total_cmp(&b.worst()))
+            .filter(|worst| worst.worst() > 0.0)
+    }
+}
+
+/// Both stocks in one proportion.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct StockMixture {
+    /// Share of stock A by volume, per cent.
+    pub stock_a_pct: f64,
+    /// What is near to falling out.
+    pub saturation: Saturation,
 }
 
 /// The raw water.

@@ -11,7 +11,10 @@ use serde::Serialize;
 use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
+use super::roots::RootsOutcome;
 use super::section::Section;
+use super::succession::Succession;
+use crate::plan::Assumed;
 
 /// Everything that follows from a sound plan.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -27,17 +30,23 @@ pub struct Outcome {
     /// Stock solutions, where they are used.
     pub stocks: Vec<StockOutcome>,
     /// What would fall out where both stocks meet undiluted.
-    pub stocks_together: Option<Saturation>,
+    pub stocks_together: Option<StocksTogether>,
     /// The raw water, judged.
     pub water: WaterOutcome,
     /// Growing on with the same solution.
     pub growing_on: Vec<NextCrop>,
     /// What will happen.
     pub season: SeasonOutcome,
+    /// Whether the roots reach the solution and follow it.
+    pub roots: RootsOutcome,
     /// Boards and pipes, where boards float.
     pub boards: Option<BoardsOutcome>,
     /// Dates.
     pub calendar: Calendar,
+    /// Heads every week, where the plan says for how many people.
+    pub succession: Option<Succession>,
+    /// Fields left empty, and the usual value that stands in for each.
+    pub assumed: Vec<Assumed>,
     /// Checks, cautions and notes, the gravest first.
     pub findings: Vec<Finding>,
     /// The container in section, to scale.

@@ -4,6 +4,7 @@
 use gloo_storage::{LocalStorage, Storage};
 use serde::{Deserialize, Serialize};
 
+use crate::app::materials::Materials;
 use crate::catalog::Keyed;
 use crate::plan::{Plan, UnitSystem, VERSION as PLAN_VERSION};
 
@@ -35,6 +36,8 @@ pub struct Store {
     pub open: Option<u32>,
     /// Key of the unit system.
     pub units: String,
+    /// Blends and salts that all plans share.
+    pub materials: Materials,
 }
 
 impl Store {

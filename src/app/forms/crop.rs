@@ -35,7 +35,13 @@ pub fn CropForm() -> impl IntoView {
             <NumberField field=Field::SeedlingAge/>
         </Group>
         <Group name=words::GROUP_HARVEST>
-            {numbers(&[Field::TargetHead, Field::GrowthFactor])}
+            {numbers(&[
+                Field::TargetHead,
+                Field::GrowthFactor,
+                Field::TurnaroundDays,
+                Field::People,
+                Field::HeadsPerPersonWeek,
+            ])}
         </Group>
     }
 }

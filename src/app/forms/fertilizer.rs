@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::container::numbers;
 use super::salts::SaltShelf;
 use super::{ChoiceField, Group, NumberField};
+use crate::app::materials::{KeepBlend, KeptBlends};
 use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::blends::BlendChoice;
@@ -36,6 +37,7 @@ pub fn FertilizerForm() -> impl IntoView {
                 choose=Plan::choose_blend
             />
             <Show when=unless_salts>
+                <KeptBlends/>
                 <LabelLines/>
             </Show>
         </Group>
@@ -199,6 +201,7 @@ fn LabelLines() -> impl IntoView {
                     Field::LabelBoron,
                     Field::LabelMolybdenum,
                 ])}
+                <KeepBlend/>
             </div>
         </details>
     }

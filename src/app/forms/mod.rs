@@ -35,6 +35,7 @@ pub fn Forms() -> impl IntoView {
                     view! {
                         <div class="step" hidden=move || app.step.get() != step>
                             <h2 tabindex="-1" id=heading_id(step)>{words::step_question(step)}</h2>
+                            <p class="hint">{words::NOT_SURE}</p>
                             {match step {
                                 Step::Container => view! { <container::ContainerForm/> }.into_any(),
                                 Step::Crop => view! { <crop::CropForm/> }.into_any(),

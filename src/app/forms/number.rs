@@ -44,8 +44,36 @@ fn QuantityBox(field: Field) -> impl IntoView {
         field,
         Field::Latitude | Field::Elevation | Field::TemperatureMin
     );
+    // From the value that is entered, or that stands in.
+    let step = move |up: bool| {
+        let from = match app.entry(field) {
+            Entry::Number(value) => Some(value),
+            Entry::Text(_) => app.assumed(field),
+        };
+        if let Some(next) = from.and_then(|from| field.nudged(from, up, app.units.get_untracked()))
+        {
+            typed.set(None);
+            app.set_entry(field, Entry::from(next));
+        }
+    };
+    let stepper = move |up: bool| {
+        field.has_steps().then(|| {
+            view! {
+                <button
+                    type="button"
+                    class="step-by"
+                    tabindex="-1"
+                    aria-label=words::step_by(field, up)
+                    on:click=move |_| step(up)
+                >
+                    {if up { "+" } else { "−" }}
+                </button>
+            }
+        })
+    };
     view! {
         <span class="box">
+            {stepper(false)}
             <input
                 id=field_id(field)
                 name=field_id(field)
@@ -56,9 +84,21 @@ fn QuantityBox(field: Field) -> impl IntoView {
                 prop:value=text
                 on:input:target=move |event| type_in(event.target().value())
                 on:blur=move |_| typed.set(None)
+                on:keydown=move |event| {
+                    let up = match event.key().as_str() {
+                        "ArrowUp" => true,
+                        "ArrowDown" => false,
+                        _ => return,
+                    };
+                    if field.has_steps() {
+                        event.prevent_default();
+                        step(up);
+                    }
+                }
                 aria-describedby=described_by(field)
                 aria-invalid=move || app.problem_of(field).map(|_| "true")
             />
+            {stepper(true)}
             <span class="unit" aria-hidden="true">{move || dimension.symbol(app.units.get())}</span>
         </span>
     }
@@ -127,6 +167,7 @@ pub fn FieldFrame(field: Field, children: ChildrenFn) -> impl IntoView {
     let used = Memo::new(move |_| app.used.with(|used| used.contains(&field)));
     let problem = Memo::new(move |_| app.problem_of(field));
     let unusual = Memo::new(move |_| app.unusual(field));
+    let assumed = Memo::new(move |_| app.assumed(field));
     let id = field_id(field);
     let unit_in_words = move || {
         let symbol = field
@@ -147,7 +188,7 @@ pub fn FieldFrame(field: Field, children: ChildrenFn) -> impl IntoView {
                 <p class="hint" id=format!("{id}-hint")>{words::hint(field)}</p>
                 {children()}
                 <p class="problem" id=format!("{id}-problem")>
-                    {move || message(problem.get(), unusual.get(), field, app.units.get())}
+                    {move || message(problem.get(), unusual.get(), assumed.get(), field, app.units.get())}
                 </p>
             </div>
         </Show>
@@ -157,12 +198,19 @@ pub fn FieldFrame(field: Field, children: ChildrenFn) -> impl IntoView {
 fn message(
     problem: Option<crate::plan::Problem>,
     unusual: Option<(f64, f64)>,
+    assumed: Option<f64>,
     field: Field,
     units: UnitSystem,
 ) -> Option<AnyView> {
     if let Some(problem) = problem {
         return Some(
             view! { <span class="bad">{words::problem_text(&problem, units)}</span> }.into_any(),
+        );
+    }
+    if let Some(value) = assumed {
+        return Some(
+            view! { <span class="hint">{words::assumed_text(field, value, units)}</span> }
+                .into_any(),
         );
     }
     let (low, high) = unusual?;
@@ -251,7 +299,7 @@ fn PairField(field: Field) -> impl IntoView {
             <label for=id.clone()>{words::label(field)}</label>
             <QuantityBox field/>
             <p class="problem" id=format!("{id}-problem")>
-                {move || message(app.problem_of(field), None, field, app.units.get())}
+                {move || message(app.problem_of(field), None, None, field, app.units.get())}
             </p>
         </div>
     }

@@ -84,18 +84,34 @@ fn SaltRow(index: u8) -> impl IntoView {
             }
         });
     };
+    // A kept salt brings its purity and price with it.
+    let choose = move |text: &str| match app.kept_salt(text) {
+        None => write(text),
+        Some(kept) => app.edit(|plan| {
+            if let Some(line) = plan.fertilizer.salts.get_mut(usize::from(index)) {
+                *line = kept;
+            }
+        }),
+    };
     let listed = move || Salt::from_key(&key.get()).is_some();
+    let kept = move || app.kept_salt(&key.get()).is_some();
+    let line = move || {
+        app.plan.with(|plan| {
+            plan.as_ref()
+                .and_then(|plan| plan.fertilizer.salts.get(usize::from(index)).cloned())
+        })
+    };
     view! {
         <div class="salt">
             <div class="field">
                 <label for=id.clone()>{words::label(field)}</label>
                 <select
                     id=id.clone()
-                    on:change:target=move |event| write(&event.target().value())
+                    on:change:target=move |event| choose(&event.target().value())
                     aria-describedby=format!("{id}-problem")
                     aria-invalid=move || app.problem_of(field).filter(|_| listed()).map(|_| "true")
                 >
-                    <option value="" selected=move || !listed()>{words::CHOOSE_SALT}</option>
+                    <option value="" selected=move || !listed() && !kept()>{words::CHOOSE_SALT}</option>
                     {Salt::ALL
                         .iter()
                         .map(|&salt| view! {
@@ -104,6 +120,17 @@ fn SaltRow(index: u8) -> impl IntoView {
                             </option>
                         })
                         .collect_view()}
+                    {move || {
+                        app.kept_salts()
+                            .into_iter()
+                            .map(|formula| {
+                                let chosen = key.get() == formula;
+                                view! {
+                                    <option value=formula.clone() selected=chosen>{formula.clone()}</option>
+                                }
+                            })
+                            .collect_view()
+                    }}
                 </select>
                 <p class="problem" id=format!("{id}-problem")>
                     {move || app
@@ -130,6 +157,17 @@ fn SaltRow(index: u8) -> impl IntoView {
             </Show>
             <NumberField field=Field::SaltPurity(index)/>
             <NumberField field=Field::SaltPrice(index)/>
+            <Show when=move || !listed() && !key.get().is_empty() && app.problem_of(field).is_none()>
+                <button
+                    type="button"
+                    class="quiet"
+                    on:click=move |_| if let Some(line) = line() {
+                        app.keep_salt(line, !kept());
+                    }
+                >
+                    {move || if kept() { words::FORGET_SALT } else { words::KEEP_SALT }}
+                </button>
+            </Show>
         </div>
     }
 }

@@ -61,10 +61,6 @@ pub fn Details() -> impl IntoView {
         };
     view! {
         <details class="fold">
-            <summary>{words::SEASON_TABLE}</summary>
-            <Table heads=&words::SEASON_HEADS name=words::SEASON_TABLE>{of(season_rows)}</Table>
-        </details>
-        <details class="fold">
             <summary>{words::NUTRIENTS}</summary>
             <Table heads=&words::NUTRIENT_HEADS name=words::NUTRIENTS>{of(nutrient_rows)}</Table>
             <Working of=Worked::Nutrients/>
@@ -72,6 +68,7 @@ pub fn Details() -> impl IntoView {
         <details class="fold">
             <summary>{words::DOSES}</summary>
             <Table heads=&words::DOSE_HEADS name=words::DOSES>{of(words::dose_lines)}</Table>
+            <Working of=Worked::Dose/>
         </details>
         <Show when=move || app.outcome.with(|outcome| {
             outcome.as_ref().is_some_and(|outcome| !outcome.fertilizer.targets.is_empty())
@@ -79,6 +76,7 @@ pub fn Details() -> impl IntoView {
             <details class="fold">
                 <summary>{words::TARGETS}</summary>
                 <Table heads=&words::TARGET_HEADS name=words::TARGETS>{of(target_rows)}</Table>
+                <Working of=Worked::Recipe/>
             </details>
         </Show>
         <Show when=move || app.outcome.with(|outcome| {
@@ -87,6 +85,7 @@ pub fn Details() -> impl IntoView {
             <details class="fold">
                 <summary>{words::STOCKS}</summary>
                 <Table heads=&words::STOCK_HEADS name=words::STOCKS>{of(stock_rows)}</Table>
+                <Table heads=&words::MIXTURE_HEADS name=words::MIXTURES>{of(mixture_rows)}</Table>
                 <Working of=Worked::Stocks/>
             </details>
         </Show>
@@ -101,12 +100,18 @@ pub fn Details() -> impl IntoView {
         <details class="fold">
             <summary>{words::SPECIES}</summary>
             <Table heads=&words::SPECIES_HEADS name=words::SPECIES>{of(species_rows)}</Table>
+            <Working of=Worked::Solution/>
         </details>
     }
 }
 
+/// A table in a frame that scrolls sideways.
 #[component]
-fn Table(heads: &'static [&'static str], name: &'static str, children: Children) -> impl IntoView {
+pub fn Table(
+    heads: &'static [&'static str],
+    name: &'static str,
+    children: Children,
+) -> impl IntoView {
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=name>
             <table>
@@ -122,26 +127,6 @@ fn Table(heads: &'static [&'static str], name: &'static str, children: Children)
             </table>
         </div>
     }
-}
-
-/// Every seventh day, and the last.
-fn season_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
-    let days = &outcome.season.days;
-    let last = days.len().saturating_sub(1);
-    days.iter()
-        .enumerate()
-        .filter(|(index, _)| index % 7 == 0 || *index == last)
-        .map(|(_, day)| {
-            vec![
-                day.day.to_string(),
-                words::show(Dimension::Length, day.level_cm, units),
-                words::show(Dimension::Length, day.gap_cm, units),
-                words::show(Dimension::Mass, day.head_g, units),
-                words::show(Dimension::Conductivity, day.ec_ms_per_cm, units),
-                words::fine(day.ph),
-            ]
-        })
-        .collect()
 }
 
 fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
@@ -227,6 +212,21 @@ fn species_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
             vec![
                 amount.species.to_owned(),
                 crate::plan::significant(amount.mmol_per_kg, 3),
+            ]
+        })
+        .collect()
+}
+
+fn mixture_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
+    outcome
+        .stocks_together
+        .iter()
+        .flat_map(|together| &together.mixtures)
+        .map(|mixture| {
+            vec![
+                words::per_cent(mixture.stock_a_pct),
+                words::per_cent(100.0 - mixture.stock_a_pct),
+                words::saturation_line(&mixture.saturation),
             ]
         })
         .collect()

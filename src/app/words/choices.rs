@@ -11,8 +11,8 @@ use crate::catalog::salts::Salt;
 use crate::catalog::shelters::Shelter;
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{
-    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
-    StrengthBy, WaterKind, significant,
+    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Entry, LabelPlan, Method, Pattern,
+    PipeEnds, Shape, StrengthBy, WaterKind, significant,
 };
 
 /// A choice that has a name.
@@ -235,6 +235,39 @@ pub fn unknown_choice(text: &str) -> String {
 pub const ADD_LINE: &str = "Add a line";
 /// Button.
 pub const REMOVE_LINE: &str = "Remove the last line";
+/// Over the blends that were kept.
+pub const KEPT_BLENDS: &str = "Blends you keep, for all plans";
+/// Button that writes a kept blend into the plan.
+pub fn take_blend(name: &str) -> String {
+    format!("Use {name}")
+}
+/// Button.
+pub const FORGET: &str = "Forget";
+/// Name of the button that forgets a blend.
+pub fn forget_blend(name: &str) -> String {
+    format!("Forget the blend {name}")
+}
+/// Label of a kept blend's name.
+pub const BLEND_NAME: &str = "Name to keep this label under";
+/// Button.
+pub const KEEP_BLEND: &str = "Keep this label for all plans";
+/// Button where one of that name is kept.
+pub const KEEP_AGAIN: &str = "Keep it anew";
+/// Button.
+pub const KEEP_SALT: &str = "Keep this salt for all plans";
+/// Button.
+pub const FORGET_SALT: &str = "Keep this salt no longer";
+
+/// The grade of a label, as its lines were typed.
+pub fn grade(label: &LabelPlan) -> String {
+    [&label.nitrogen_pct, &label.p2o5_pct, &label.k2o_pct]
+        .map(|entry| match entry {
+            Entry::Number(value) => significant(*value, 3),
+            Entry::Text(text) if text.trim().is_empty() => "0".to_owned(),
+            Entry::Text(text) => text.trim().to_owned(),
+        })
+        .join("-")
+}
 /// Name of the calendar button beside a date.
 pub const PICK_DATE: &str = "Pick the date from a calendar";
 /// Groups of fields.

@@ -43,6 +43,9 @@ pub fn label(field: Field) -> String {
         Field::SeedlingAge => "Seedling age at transplanting",
         Field::TargetHead => "Head mass to harvest at",
         Field::GrowthFactor => "Growth factor",
+        Field::People => "People to feed every week",
+        Field::HeadsPerPersonWeek => "Heads for each of them a week",
+        Field::TurnaroundDays => "Days to clean and refill between crops",
         Field::LabelNitrogen => "Total nitrogen (N)",
         Field::LabelNitrate => "Nitrate nitrogen",
         Field::LabelAmmonium => "Ammonium nitrogen",
@@ -122,6 +125,11 @@ pub fn label(field: Field) -> String {
     .to_owned()
 }
 
+/// Name of the button that takes a value one step up or down.
+pub fn step_by(field: Field, up: bool) -> String {
+    format!("{}: {}", label(field), if up { "more" } else { "less" })
+}
+
 /// How to find the value; empty where the label says it all.
 pub const fn hint(field: Field) -> &'static str {
     match field {
@@ -153,6 +161,8 @@ pub const fn hint(field: Field) -> &'static str {
         Field::GrowthFactor => {
             "Start with 0.75. 1 is the published growth model, which runs ahead of growers without pumps."
         }
+        Field::People => "Leave empty if you do not plant every week.",
+        Field::TurnaroundDays => "Leave empty for 2 days.",
         Field::LabelNitrogen => {
             "Copy every line from the bag. What it does not list stays empty or 0."
         }

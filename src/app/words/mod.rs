@@ -1,20 +1,24 @@
 //! Every word that a user reads, in one place, ready for translation. Functions take typed facts
 //! and give sentences; nothing here decides anything.
 
+mod calendar;
 mod card;
 mod choices;
 mod fields;
 mod findings;
 mod problems;
 mod results;
+mod season;
 mod workings;
 
+pub use calendar::*;
 pub use card::*;
 pub use choices::*;
 pub use fields::*;
 pub use findings::*;
 pub use problems::*;
 pub use results::*;
+pub use season::*;
 pub use workings::*;
 
 use crate::app::state::Step;
@@ -119,6 +123,10 @@ pub const fn step_question(step: Step) -> &'static str {
         Step::Climate => "What air and light do the plants get?",
     }
 }
+
+/// Under the question of a step.
+pub const NOT_SURE: &str =
+    "Not sure of a figure? Leave it empty: a usual one stands in, and is named.";
 
 /// How many entries of a step need a look.
 pub fn step_problems(count: usize) -> String {

@@ -158,20 +158,31 @@ fn conflict(rule: Rule, got: &str, limit: &str) -> String {
         Rule::RadiationBelowExtraterrestrial => format!(
             "More than reaches the top of the air at this latitude and date: at most {limit}."
         ),
+        Rule::DissolvesInStore => format!(
+            "{got} does not dissolve at the coldest of the store: at most {limit}. Make the stock weaker, or keep it warmer."
+        ),
         Rule::TargetAboveRawWater => {
             format!("Your water alone has {limit}. The target must be above that.")
         }
         Rule::NitrogenFormsMakeTotal => format!(
             "Total nitrogen is {got}, but nitrate, ammonium and urea add up to {limit}. One of them is not what the bag says."
         ),
-        Rule::LabelWithinWhole => {
-            "The nutrients of this label outweigh the bag. Check each line of it.".to_owned()
-        }
+        Rule::LabelWithinWhole => format!(
+            "What this label names makes at least {got}% of the bag, and a bag holds {limit}%. Check each line of it."
+        ),
         Rule::BlendConducts => {
             "Nothing on this label shows on an EC meter. Set the strength by nitrogen.".to_owned()
         }
         Rule::BlendHasNitrogen => "This label has no nitrogen. Set the strength by EC.".to_owned(),
     }
+}
+
+/// A field left empty.
+pub fn assumed_text(field: Field, value: f64, units: UnitSystem) -> String {
+    format!(
+        "Left empty: {} is taken, as is usual.",
+        amount(Some(field), value, units)
+    )
 }
 
 /// A value that is allowed but seldom met.

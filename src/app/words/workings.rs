@@ -2,7 +2,7 @@
 
 use super::findings::fine;
 use super::results::{doses_line, saturation_line, show};
-use crate::advice::Outcome;
+use crate::advice::{Fact, Outcome};
 use crate::plan::{Dimension, UnitSystem};
 
 /// A figure whose working can be opened.
@@ -24,6 +24,82 @@ pub enum Worked {
     Stocks,
     /// Boards and pipes.
     Boards,
+    /// Level, gap, heads, EC and pH of each day.
+    Days,
+    /// What the salts reach of a recipe.
+    Recipe,
+    /// Strengths that fit the crop in its climate.
+    Strength,
+    /// The raw water against its limits.
+    RawWater,
+    /// Where uptake takes the pH.
+    Drift,
+    /// What salt costs in yield.
+    Salt,
+    /// More crops on the same solution.
+    NextCrops,
+    /// Weight of the solution.
+    Load,
+    /// Tips, contact and oxygen.
+    Roots,
+    /// From egg to adult.
+    Mosquitoes,
+}
+
+/// The working behind a finding; none where it holds no figure of ours.
+pub const fn worked(fact: &Fact) -> Option<Worked> {
+    Some(match fact {
+        Fact::Lasts { .. }
+        | Fact::RunsOut { .. }
+        | Fact::PerPlant { .. }
+        | Fact::SpentSolution { .. } => Worked::Water,
+        Fact::NotReached { .. }
+        | Fact::Warm { .. }
+        | Fact::Dim { .. }
+        | Fact::BrighterThanClearSky
+        | Fact::NotValidated => Worked::Harvest,
+        Fact::Immersion { .. } | Fact::PotsHangAbove { .. } | Fact::Overflows => Worked::Fill,
+        Fact::Gap { .. } | Fact::LittleLeft { .. } => Worked::Days,
+        Fact::BoardsSink
+        | Fact::RestAtPlanting { .. }
+        | Fact::Floats { .. }
+        | Fact::NeverRest
+        | Fact::NoPipeFits => Worked::Boards,
+        Fact::Short { .. } | Fact::NutrientsLast => Worked::Nutrients,
+        Fact::StrongAtEnd { .. } | Fact::FittingStrength { .. } => Worked::Strength,
+        Fact::Urea { .. } | Fact::LabelCharges { .. } => Worked::Dose,
+        Fact::Heavy { .. } | Fact::FloorLoad { .. } => Worked::Load,
+        Fact::StocksApart { .. } | Fact::StockClear { .. } => Worked::Stocks,
+        Fact::TargetMissed { .. } => Worked::Recipe,
+        Fact::Ph { .. } | Fact::NoAcidNeeded { .. } | Fact::FallsOut { .. } => Worked::Solution,
+        Fact::PhDrift { .. } => Worked::Drift,
+        Fact::WaterAnalysis { .. } | Fact::Water { .. } | Fact::DiluteWater { .. } => {
+            Worked::RawWater
+        }
+        Fact::SaltYield { .. } => Worked::Salt,
+        Fact::GrowOn { .. } => Worked::NextCrops,
+        Fact::RootsReach { .. }
+        | Fact::ContactLost { .. }
+        | Fact::RootsHang { .. }
+        | Fact::WarmSolution { .. } => Worked::Roots,
+        Fact::Mosquitoes { .. } => Worked::Mosquitoes,
+        Fact::OpenWater
+        | Fact::Salts
+        | Fact::Electricity
+        | Fact::Acid
+        | Fact::Unusual { .. }
+        | Fact::AlgaeInClearWall
+        | Fact::AlgaeAtEdges { .. }
+        | Fact::MiddayWilt { .. }
+        | Fact::TipBurn { .. }
+        | Fact::RainDilutes
+        | Fact::DrainInterval { .. }
+        | Fact::FoodContainer
+        | Fact::TankLiner
+        | Fact::CleanHarvest => {
+            return None;
+        }
+    })
 }
 
 /// Names of the four parts of a working.
@@ -40,6 +116,16 @@ pub const fn working_of(worked: Worked) -> &'static str {
         Worked::Nutrients => "How the nutrients are worked out",
         Worked::Stocks => "How the stocks are worked out",
         Worked::Boards => "How boards and pipes are worked out",
+        Worked::Days => "How each day is worked out",
+        Worked::Recipe => "How the recipe is worked out",
+        Worked::Strength => "How the fitting strength is worked out",
+        Worked::RawWater => "How the raw water is judged",
+        Worked::Drift => "How the drift of the pH is worked out",
+        Worked::Salt => "How the cost of salt is worked out",
+        Worked::NextCrops => "How the next crops are worked out",
+        Worked::Load => "How the weight is worked out",
+        Worked::Roots => "How the roots are worked out",
+        Worked::Mosquitoes => "How the mosquitoes are worked out",
     }
 }
 
@@ -54,6 +140,10 @@ pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String;
     ]
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one sentence a working; several functions would only scatter the wording"
+)]
 fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     let volume = |litres| show(Dimension::Volume, litres, units);
@@ -102,6 +192,57 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
         Worked::Stocks => {
             "Strength of each stock, volume you make up, and the coldest of the store.".to_owned()
         }
+        Worked::Days => format!(
+            "{} of solution at planting, the water drawn on each day, the shape of the container, and what the crop takes up; {} days in all.",
+            volume(fill.volume_l),
+            season.days.len().saturating_sub(1)
+        ),
+        Worked::Recipe => "Targets of the recipe times its strength, less what the raw water brings; composition of each salt on your list.".to_owned(),
+        Worked::Strength => format!(
+            "Water of {} for a kilogram of heads, uptake by the crop, and {} at planting; the end of the season at each trial strength.",
+            show(Dimension::WaterUse, season.water_per_kg_l, units),
+            show(Dimension::Conductivity, outcome.fertilizer.ec_ms_per_cm, units)
+        ),
+        Worked::RawWater => format!(
+            "Your figures of the raw water; it computes to {}.",
+            show(Dimension::Conductivity, outcome.water.ec_ms_per_cm, units)
+        ),
+        Worked::Drift => format!(
+            "Cations and anions that the crop takes up, and a pH of {} at planting.",
+            fine(outcome.solution.ph)
+        ),
+        Worked::Salt => "Sodium and chloride of raw water and fertilizer, and the water that leaves through the crop while they stay.".to_owned(),
+        Worked::NextCrops => format!(
+            "What is left at harvest: {}, and {} of EC.",
+            volume(season.left_l),
+            show(
+                Dimension::Conductivity,
+                season.days.last().map_or(0.0, |day| day.ec_ms_per_cm),
+                units
+            )
+        ),
+        Worked::Load => format!(
+            "{} in one container, {} in it, over the area of its floor.",
+            volume(fill.volume_l),
+            show(Dimension::Weight, fill.mass_kg, units)
+        ),
+        Worked::Roots => format!(
+            "Tips that grow {} a day at the season's mean temperature; {} of oxygen at the surface; the level of each day.",
+            show(
+                Dimension::SmallLength,
+                outcome.roots.growth_mm_per_day,
+                units
+            ),
+            show(
+                Dimension::Concentration,
+                outcome.roots.oxygen_mg_per_l,
+                units
+            )
+        ),
+        Worked::Mosquitoes => format!(
+            "Solution at the mean of the air, {}.",
+            show(Dimension::Temperature, season.mean_temperature_c, units)
+        ),
         Worked::Boards => outcome.boards.as_ref().map_or_else(String::new, |boards| {
             format!(
                 "One board with pots weighs {} at planting and lies {} deep; the level falls with the water drawn.",
@@ -154,6 +295,56 @@ const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
             "Displaced water equals floating mass; gap = height of the pipes less the level.",
             "Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.",
             "A few millimetres on a level floor; sag of the boards is not counted.",
+        ),
+        Worked::Days => (
+            "Solution of a day = that of the day before less transpiration, evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.",
+            "Mass balance over the sources of harvest, water, nutrients and solution.",
+            "As sure as water and harvest: 20 to 30%, and about a week.",
+        ),
+        Worked::Recipe => (
+            "Grams of each salt, none below zero, that bring the least sum of squared misses, each relative to its target.",
+            "Lawson and Hanson 1974, non-negative least squares; recipes as published, named in the list.",
+            "Exact for pure salts; as sure as their purity.",
+        ),
+        Worked::Strength => (
+            "From the weakest with which no nutrient ends before harvest to the strongest whose EC at harvest the crop still bears.",
+            "Mass balance of the season; tissue contents by USDA food composition tables.",
+            "About 30% either way, as water use and uptake.",
+        ),
+        Worked::RawWater => (
+            "Each item against its limit; charges of cations against anions; computed against measured EC; the share of rain that brings every item below its limit.",
+            "FAO Irrigation and Drainage Paper 29 (Ayers and Westcot 1985), Table 1; alkalinity practice of soilless culture.",
+            "As sure as the analysis.",
+        ),
+        Worked::Drift => (
+            "Each charge that roots take in is paid with one of hydrogen or bicarbonate; nitrate takes the pH up, ammonium down.",
+            "Charge balance of uptake; equilibria as for the tank.",
+            "The direction is sure, the size an outer bound: roots and their breath damp it.",
+        ),
+        Worked::Salt => (
+            "Yield falls by a set share for each unit of salinity above a threshold.",
+            "Maas and Hoffman 1977; of the part of the EC that sodium and chloride make up, half counts as the soil extract they measured.",
+            "A few per cent of yield.",
+        ),
+        Worked::NextCrops => (
+            "Refill with raw water to the first mark, add back what the next crop takes of nitrogen; drain once sodium, chloride or EC is past its limit.",
+            "Mass balance of the season.",
+            "Measure EC before each crop: it counts more than the forecast.",
+        ),
+        Worked::Roots => (
+            "Tips start from a 3 cm (1 1/4 in) plug, grow 1 mm for each degree above 5 °C a day, and stop where less than 2 mg/L of oxygen diffuses down to them.",
+            "Degree-days after Kage and others 2000; diffusion after Han and Bartels 1996; the figures for lettuce, the plug and the least oxygen are assumed.",
+            "A guide: real solution stirs a little at night, so roots may go deeper.",
+        ),
+        Worked::Mosquitoes => (
+            "Rate of development at a constant temperature, from egg to adult.",
+            "Rueda and others 1990, for Culex quinquefasciatus and Aedes aegypti.",
+            "Other species and hungry larvae take longer, up to three times.",
+        ),
+        Worked::Load => (
+            "Volume times density; mass over area.",
+            "Density of water by Tanaka and others 2001; loads of floors vary, so ask who knows the building.",
+            "Within 2%, container, boards and crop not counted.",
         ),
     }
 }

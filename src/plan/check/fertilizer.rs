@@ -2,13 +2,13 @@
 
 use super::label::label;
 use super::reader::Reader;
+use super::salts::{self, ShelfSalt};
 use super::water::{self, RawWater, millisiemens};
 use crate::catalog::recipes::RecipeChoice;
 use crate::catalog::salts::Salt;
-use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Pick, ProblemKind, Rule, StrengthBy};
-use crate::science::formula::{Element, Formula};
-use crate::science::label::{Composition, Concentrations, NitrogenForms};
-use crate::science::least_squares;
+use crate::catalog::solubility::saturation;
+use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Rule, StrengthBy};
+use crate::science::label::{Composition, Concentrations};
 use crate::science::units::mass_concentration::{gram_per_liter, milligram_per_liter};
 use crate::science::units::mass_density::gram_per_cubic_centimeter;
 use crate::science::units::ratio::percent;
@@ -65,19 +65,6 @@ pub struct Stocks {
     pub store_temperature: ThermodynamicTemperature,
 }
 
-/// A salt on the grower's shelf.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ShelfSalt {
-    /// Key of the catalog, or the grower's own formula.
-    pub name: String,
-    /// The salt of the catalog, if it is one.
-    pub salt: Option<Salt>,
-    /// Nutrients of the product, purity taken in.
-    pub composition: Composition,
-    /// Price of a kilogram.
-    pub price: f64,
-}
-
 /// What fixes the strength of the solution.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Strength {
@@ -123,7 +110,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     let acid = acid(reader);
     let (mixture, blend, strength) = if dosing == Some(Dosing::Salts) {
         (
-            salts(reader).map(Mixture::Salts),
+            salts::salts(reader).map(Mixture::Salts),
             Some(Composition::NONE),
             recipe(reader),
         )
@@ -238,6 +225,16 @@ fn stocks(reader: &mut Reader) -> Option<Stocks> {
     let magnesium = strength(reader.number(Field::StockBMagnesiumSulfate));
     let volume = reader.number(Field::StockVolume);
     let cold = reader.number(Field::StoreTemperature);
+    if let Some(cold) = cold {
+        dissolves(
+            reader,
+            Field::StockACalciumNitrate,
+            calcium_nitrate.map(CalciumNitrate::salt),
+            cold,
+        );
+        let epsom = Some(Salt::MagnesiumSulfate);
+        dissolves(reader, Field::StockBMagnesiumSulfate, epsom, cold);
+    }
     Some(Stocks {
         calcium_nitrate: calcium_nitrate?,
         calcium_nitrate_strength: a?,
@@ -246,6 +243,19 @@ fn stocks(reader: &mut Reader) -> Option<Stocks> {
         volume: Volume::new::<liter>(volume?),
         store_temperature: ThermodynamicTemperature::new::<degree_celsius>(cold?),
     })
+}
+
+/// A salt alone must dissolve at the store's coldest, `cold` in °C; a warmer store than the table
+/// of solubilities reaches dissolves no less than its warmest.
+fn dissolves(reader: &mut Reader, field: Field, salt: Option<Salt>, cold: f64) {
+    let at = ThermodynamicTemperature::new::<degree_celsius>(cold.min(30.0));
+    let limit = salt.and_then(|salt| saturation(salt, at).ok());
+    if let (Some(strength), Some(limit)) = (reader.plan_number(field), limit) {
+        let most = limit.get::<gram_per_liter>();
+        if strength > most {
+            reader.conflict(field, strength, Rule::DissolvesInStore, most);
+        }
+    }
 }
 
 /// What was read of the acid.
@@ -299,103 +309,4 @@ fn prices(reader: &mut Reader, dosing: Option<Dosing>, acid: &AcidRead) -> Price
         prices.acid = price(Field::PriceAcid);
     }
     prices
-}
-
-/// The salts on the shelf. Lines left wholly empty are skipped.
-fn salts(reader: &mut Reader) -> Option<Vec<ShelfSalt>> {
-    reader.used.insert(Field::Salts);
-    let lines = &reader.plan.fertilizer.salts;
-    let mut shelf = Vec::new();
-    let mut whole = true;
-    for (index, line) in lines.iter().enumerate() {
-        let Ok(index) = u8::try_from(index) else {
-            break;
-        };
-        if line.salt.key().is_empty() {
-            continue;
-        }
-        reader.used.insert(Field::SaltChoice(index));
-        let pure = match &line.salt {
-            Pick::Known(salt) => Some(salt.composition()),
-            Pick::Other(text) => own_salt(text),
-        };
-        if pure.is_none() {
-            reader.problem(
-                Field::SaltChoice(index),
-                ProblemKind::NotAFormula {
-                    got: line.salt.key().to_owned(),
-                },
-            );
-        }
-        let purity = if reader.left_out(Field::SaltPurity(index)) {
-            Some(100.0)
-        } else {
-            reader.number(Field::SaltPurity(index))
-        };
-        let price = reader.number_or_zero(Field::SaltPrice(index));
-        let composition = pure
-            .zip(purity)
-            .and_then(|(pure, purity)| pure.scaled(Ratio::new::<percent>(purity)).ok());
-        match (composition, price) {
-            (Some(composition), Some(price)) => shelf.push(ShelfSalt {
-                name: line.salt.key().to_owned(),
-                salt: line.salt.known(),
-                composition,
-                price,
-            }),
-            _ => whole = false,
-        }
-    }
-    if shelf.len() > least_squares::MOST {
-        reader.problem(
-            Field::Salts,
-            ProblemKind::OutOfRange {
-                got: shelf.len() as f64,
-                low: 1.0,
-                high: least_squares::MOST as f64,
-            },
-        );
-        return None;
-    }
-    if shelf.is_empty() && whole {
-        reader.problem(Field::Salts, ProblemKind::Missing);
-        return None;
-    }
-    whole.then_some(shelf)
-}
-
-/// A salt by the grower's own formula. Nitrogen counts as nitrate where the formula writes NO3, as
-/// ammonium where it writes NH4; any other nitrogen feeds nothing.
-fn own_salt(text: &str) -> Option<Composition> {
-    let nitrogen = |text: &str| {
-        Formula::parse(text)
-            .ok()
-            .map(|formula| formula.atoms(Element::N))
-    };
-    let formula = Formula::parse(text).ok()?;
-    let all = nitrogen(text)?;
-    let forms = NitrogenForms {
-        nitrate: all - nitrogen(&text.replace("NO3", "O3"))?,
-        ammonium: all - nitrogen(&text.replace("NH4", "H4"))?,
-        urea: 0,
-    };
-    Composition::from_formula(&formula, forms).ok()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::science::label::Nutrient;
-
-    #[test]
-    fn an_own_formula_tells_its_forms_of_nitrogen() {
-        let salt = own_salt("5Ca(NO3)2.NH4NO3.10H2O").expect("a formula");
-        let catalog = Salt::CalciumAmmoniumNitrate.composition();
-        for nutrient in Nutrient::ALL {
-            let (ours, theirs) = (salt.fraction(nutrient), catalog.fraction(nutrient));
-            // The catalog's own figure follows from the same formula.
-            assert!((ours - theirs).value.abs() < 1e-12, "{nutrient:?}");
-        }
-        assert!(own_salt("epsom").is_none());
-    }
 }

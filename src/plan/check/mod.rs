@@ -6,13 +6,15 @@ mod crop;
 mod fertilizer;
 mod label;
 mod reader;
+mod salts;
 mod water;
 
 pub use climate::{Climate, Daylight, Light};
 pub use container::{Boards, Container, Pipes, Pot, Rectangle};
 pub use crop::Crop;
-pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, ShelfSalt, Stocks, Strength};
-pub use reader::{Unusual, read_text};
+pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, Stocks, Strength};
+pub use reader::{Assumed, Unusual, read_text};
+pub use salts::ShelfSalt;
 pub use water::RawWater;
 
 use std::collections::BTreeSet;
@@ -36,6 +38,8 @@ pub struct Sound {
     pub climate: Climate,
     /// What is allowed but seldom met.
     pub unusual: Vec<Unusual>,
+    /// What was left empty, and the value that stands in.
+    pub assumed: Vec<Assumed>,
 }
 
 /// Judges a plan field by field.
@@ -59,6 +63,7 @@ pub fn check(plan: &Plan) -> Result<Sound, Vec<Problem>> {
     {
         return Ok(Sound {
             unusual: reader.unusual,
+            assumed: reader.assumed,
             ..sound
         });
     }
@@ -92,6 +97,7 @@ fn read(reader: &mut Reader) -> Option<Sound> {
         fertilizer: fertilizer?,
         climate: climate?,
         unusual: Vec::new(),
+        assumed: Vec::new(),
     })
 }
 

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use serde::Serialize;
 use time::{Date, Month};
 
 use crate::catalog::Keyed;
@@ -22,11 +23,21 @@ pub struct Unusual {
     pub high: f64,
 }
 
+/// A usual value that stands in for a field left empty.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Assumed {
+    /// The field.
+    pub field: Field,
+    /// What was taken, in the unit of the field's JSON name.
+    pub value: f64,
+}
+
 /// Reads a plan's fields; what cannot be read becomes a problem and `None`.
 pub(super) struct Reader<'a> {
     pub plan: &'a Plan,
     pub problems: Vec<Problem>,
     pub unusual: Vec<Unusual>,
+    pub assumed: Vec<Assumed>,
     /// The fields that this plan's choices make use of.
     pub used: BTreeSet<Field>,
 }
@@ -37,6 +48,7 @@ impl<'a> Reader<'a> {
             plan,
             problems: Vec::new(),
             unusual: Vec::new(),
+            assumed: Vec::new(),
             used: BTreeSet::new(),
         }
     }
@@ -56,6 +68,12 @@ impl<'a> Reader<'a> {
         self.used.insert(field);
         let entry = field.entry(self.plan)?;
         let limits = field.limits()?;
+        if entry.is_blank()
+            && let Some(value) = field.if_unknown(self.plan)
+        {
+            self.assumed.push(Assumed { field, value });
+            return Some(value);
+        }
         let value = match entry {
             Entry::Number(value) => *value,
             Entry::Text(text) => match limits.dimension.read(text, UnitSystem::Metric) {
@@ -92,6 +110,7 @@ impl<'a> Reader<'a> {
     pub fn plan_number(&self, field: Field) -> Option<f64> {
         let limits = field.limits()?;
         let value = match field.entry(self.plan)? {
+            entry if entry.is_blank() => field.if_unknown(self.plan)?,
             Entry::Number(value) => *value,
             Entry::Text(text) => limits.dimension.read(text, UnitSystem::Metric).ok()?,
         };

@@ -114,6 +114,12 @@ impl Dimension {
         (saved - unit.offset) / unit.scale
     }
 
+    /// A value in the unit of a system as it is saved: the way back from [`Self::in_system`].
+    pub fn saved(self, value: f64, system: UnitSystem) -> f64 {
+        let unit = self.unit_in(system);
+        value * unit.scale + unit.offset
+    }
+
     /// The text of a saved value in the unit of a system, without the symbol: the shortest that
     /// reads back to the same value, which is what was typed; where it takes more than six digits,
     /// as after a change of units, four significant ones. The saved value is not touched by how it
