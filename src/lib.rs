@@ -19,9 +19,10 @@
 //! | [`plan`] | what the grower decides, the limits of every field, the saved document |
 //! | [`season`] | a plan lived through hour by hour |
 //! | [`advice`] | fill mark, doses, boards, checks, cautions and dates: typed, without words |
+//! | [`trial`] | variants of a plan compared: layout, records, what they allow to be said |
 //! | `app` | the page: forms, drawings, results, card and every word that a user reads |
 //!
-//! The floors up to [`advice`] build without any browser crate (`--no-default-features`).
+//! The floors up to [`trial`] build without any browser crate (`--no-default-features`).
 #![forbid(unsafe_code)]
 
 pub mod advice;
@@ -31,5 +32,6 @@ pub mod catalog;
 pub mod plan;
 pub mod science;
 pub mod season;
+pub mod trial;
 
 pub use advice::{Outcome, solve};

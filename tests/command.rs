@@ -543,6 +543,46 @@ fn a_plan_becomes_a_link_and_a_link_a_plan() {
 }
 
 #[test]
+fn a_trial_is_worked_out_with_records_and_without() {
+    let printed = run(&["--example-trial"], b"");
+    assert_eq!(printed.status.code(), Some(0));
+    let solved = |json: &[u8]| -> Value {
+        let output = run(&["--trial", "-"], json);
+        let error = String::from_utf8_lossy(&output.stderr);
+        assert_eq!(output.status.code(), Some(0), "{error}");
+        serde_json::from_slice(&output.stdout).expect("the outcome is JSON")
+    };
+    let outcome = solved(&printed.stdout);
+    let units = outcome["units"].as_array().expect("units");
+    assert_eq!(units.len(), 12);
+    let heads: usize = outcome["reports"][0]["units"]
+        .as_array()
+        .expect("values")
+        .iter()
+        .map(|unit| unit["heads_g"].as_array().expect("heads").len())
+        .sum();
+    assert_eq!(heads, 46);
+    assert_eq!(outcome["reports"][0]["conclusion"]["kind"], "differs");
+    assert_eq!(
+        outcome["reports"][1]["conclusion"]["kind"],
+        "cannot_be_told"
+    );
+
+    let mut trial: Value = serde_json::from_slice(&printed.stdout).expect("a trial");
+    trial["records"] = Value::Array(Vec::new());
+    let outcome = solved(trial.to_string().as_bytes());
+    assert_eq!(outcome["reports"], Value::Array(Vec::new()));
+    assert!(outcome["needed"]["expected"]["replicates"].is_u64());
+
+    trial["design"] = Value::from("by eye");
+    let output = run(&["--trial"], trial.to_string().as_bytes());
+    assert_eq!(output.status.code(), Some(2));
+    let refusal: Value = serde_json::from_slice(&output.stderr).expect("the refusal is JSON");
+    assert_eq!(refusal["problems"][0]["field"], "design");
+    assert_eq!(refusal["problems"][0]["kind"], "not_a_choice");
+}
+
+#[test]
 fn the_calendar_file_holds_the_dates_of_the_outcome() {
     for name in EXAMPLES {
         let plan = example(name);

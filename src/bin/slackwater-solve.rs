@@ -4,6 +4,8 @@
 //! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
 //! `--link` and `--from-link` turn a plan into the end of an address and back.
 //! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
+//! `slackwater-solve --trial [FILE]` reads a trial and prints its layout, the replicates it takes and,
+//! with records, what they allow to be said; `--example-trial` prints a ready one.
 //!
 //! Exit 0: what was asked for was printed. Exit 2: the plan has problems, all of them printed
 //! as JSON on standard error. Exit 1: the command was not understood or the file not read.
@@ -20,6 +22,7 @@ use slackwater::advice::{
 use slackwater::catalog::Keyed;
 use slackwater::plan::{Example, IonList, IonProblem, Plan};
 use slackwater::solve;
+use slackwater::trial::{self, Trial, solve_trial};
 
 const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE or standard input
        slackwater-solve --example bottle|bucket|covered-tank|floating-boards
@@ -28,7 +31,9 @@ const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE 
        slackwater-solve --materials [FILE]  what to build a plan's tanks of, as CSV
        slackwater-solve --calendar [FILE]   plan as JSON, its dates as an iCalendar file
        slackwater-solve --solution [FILE]   ions as JSON, such as
-           {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
+           {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}
+       slackwater-solve --trial [FILE]      trial as JSON, with or without records
+       slackwater-solve --example-trial";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -51,6 +56,9 @@ fn main() -> ExitCode {
             Ok(plan) => print(&plan.to_json()),
             Err(error) => refuse(&[error]),
         },
+        ["--example-trial"] => print(&trial::example().to_json()),
+        ["--trial"] | ["--trial", "-"] => compare(read_all(std::io::stdin())),
+        ["--trial", file] => compare(std::fs::File::open(file).and_then(read_all)),
         [] | ["-"] => answer(read_all(std::io::stdin())),
         [file] if !file.starts_with('-') => answer(std::fs::File::open(file).and_then(read_all)),
         _ => misunderstood(USAGE),
@@ -169,6 +177,17 @@ fn ions(text: std::io::Result<String>) -> ExitCode {
                     allowed: "a solution that can be solved".to_owned(),
                 }]),
             },
+        },
+    }
+}
+
+/// A trial: its layout, and with records what they allow to be said.
+fn compare(text: std::io::Result<String>) -> ExitCode {
+    match text {
+        Err(error) => misunderstood(&error.to_string()),
+        Ok(text) => match Trial::from_json(&text).and_then(|trial| solve_trial(&trial)) {
+            Ok(outcome) => print_json(&outcome),
+            Err(problems) => refuse(&problems),
         },
     }
 }

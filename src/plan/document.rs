@@ -34,7 +34,7 @@ impl Plan {
 /// Puts quotes around `NaN`, `Infinity` and `-Infinity` outside of texts. Several programs write
 /// them although JSON has no such numbers; quoted, they become a problem of their own field
 /// rather than of the whole document.
-fn quote_bare_words(text: &str) -> String {
+pub fn quote_bare_words(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
     let mut in_text = false;

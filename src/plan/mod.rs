@@ -28,6 +28,7 @@ pub use choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
     StandsOn, StrengthBy, WaterKind,
 };
+pub use document::quote_bare_words;
 pub use entry::Entry;
 pub use examples::Example;
 pub use field::{Field, Limits};

@@ -4,7 +4,9 @@ use crate::paths::paths;
 use crate::tokens::{Token, tokens};
 
 /// From the ground up: a floor may use itself and those before it.
-pub const FLOORS: [&str; 6] = ["science", "catalog", "plan", "season", "advice", "app"];
+pub const FLOORS: [&str; 7] = [
+    "science", "catalog", "plan", "season", "advice", "trial", "app",
+];
 /// The folder that may touch the browser.
 const BROWSER: [&str; 2] = ["app", "browser"];
 /// Crates of the page.
@@ -136,6 +138,8 @@ const FORBIDDEN: &[(&str, &str)] = &[
     ),
     ("advice/fill", "use ::{js_sys::Date, std::fmt};"),
     ("advice/fill", "use ::gloo_storage::Storage;"),
+    ("advice/fill", "use crate::trial::Trial;"),
+    ("trial/model", "use crate::app::App;"),
     ("app/card", "use web_sys::Event;"),
     (
         "app/card",
@@ -172,6 +176,7 @@ const ALLOWED: &[(&str, &str)] = &[
         "season/day",
         "use crate::{plan::{Climate, Light}, science::{air, sun::Sun}};",
     ),
+    ("trial/variants", "use crate::{advice::solve, plan::Plan};"),
     ("science/sun/ground", "use super::{Sun, super::units};"),
     (
         "app/card",

@@ -20,5 +20,6 @@ mod scaling;
 mod season;
 mod seeded;
 mod stocks;
+mod trial;
 mod units;
 mod water;

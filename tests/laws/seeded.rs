@@ -1,21 +1,19 @@
-//! A small seeded generator (splitmix64): the same seed gives the same plans on every device.
+//! Draws from the core's seeded generator: the same seed gives the same plans on every device.
+
+use slackwater::science::random::Random;
 
 /// The generator.
-pub struct Seeded(u64);
+pub struct Seeded(Random);
 
 impl Seeded {
     /// Begins at a seed.
     pub fn new(seed: u64) -> Self {
-        Self(seed)
+        Self(Random::new(seed))
     }
 
     /// The next 64 bits.
     pub fn bits(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^ (z >> 31)
+        self.0.bits()
     }
 
     /// From 0 up to but without 1.

@@ -10,5 +10,6 @@ mod growth_and_canopy;
 mod practice;
 mod roots_and_mosquitoes;
 mod speciation;
+mod statistics;
 mod table;
 mod whole_solution;

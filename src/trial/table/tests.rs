@@ -1,0 +1,67 @@
+//! Tables as they come from sheets.
+
+use super::*;
+
+fn numbers(record: &Record) -> Vec<Option<f64>> {
+    let value = |entry: &Entry| match entry {
+        Entry::Number(value) => Some(*value),
+        Entry::Text(_) => None,
+    };
+    record.heads_g.iter().map(value).collect()
+}
+
+#[test]
+fn every_way_of_writing_the_same_table_reads_alike() {
+    let expected = read_table("unit\twater_l\thead_g\thead_g\n1\t20.5\t181.2\t\n2\t19\t150\t163\n");
+    assert!(expected.problems.is_empty(), "{:?}", expected.problems);
+    assert_eq!(numbers(&expected.records[0]), [Some(181.2), None]);
+    assert_eq!(expected.records[0].water_l, Entry::Number(20.5));
+    for text in [
+        "Unit;Water (L);Head 1 (g);Head 2 (g)\r\n1;20,5;181,2;NA\r\n2;19;150;163\r\n",
+        "unit,litres,head_1_g,head_2_g\n1,20.5,181.2,-\n\n2,19 L,150 g,163\n",
+        "\u{feff}unit,water_l,mass_g,mass_g\n\"1\",\"20,5\",\"181,2\",\n2,19,150,163",
+    ] {
+        assert_eq!(read_table(text), expected, "{text}");
+    }
+}
+
+#[test]
+fn without_headings_the_first_column_is_the_unit() {
+    let read = read_table("A1\t150\t160\nA2\t140\n");
+    assert!(read.problems.is_empty());
+    assert_eq!(read.records[1].unit.text(), "A2");
+    assert_eq!(numbers(&read.records[1]), [Some(140.0), None]);
+}
+
+#[test]
+fn one_line_for_each_head_may_count_the_heads() {
+    let read = read_table("unit,head,mass_g\n1,1,150\n1,2,160\n");
+    assert!(read.problems.is_empty());
+    assert_eq!(numbers(&read.records[0]), [Some(150.0)]);
+}
+
+#[test]
+fn every_fault_names_its_place() {
+    let read = read_table("unit,colour,head_g\n1,red,heavy\n2,red,3 L,7\n\"3,red,100\n");
+    let places: Vec<(usize, usize)> = read
+        .problems
+        .iter()
+        .map(|it| (it.line, it.column))
+        .collect();
+    assert_eq!(places, [(1, 2), (2, 3), (3, 0), (3, 3), (4, 0)]);
+    for text in ["", " \n\t\n", "unit,treatment\n1,2\n", "unit,head_g\n"] {
+        assert_eq!(read_table(text).problems.len(), 1, "{text}");
+    }
+}
+
+#[test]
+fn what_is_written_reads_back_and_holds_no_formula() {
+    let mut trial = Trial {
+        records: read_table("unit,treatment,water_l,head_g,head_g\n1,\"a, b\",20,150,\n2,c,,1,2\n")
+            .records,
+        ..Trial::default()
+    };
+    assert_eq!(read_table(&write_table(&trial)).records, trial.records);
+    trial.records[0].unit = Name::from("=1+1");
+    assert!(write_table(&trial).contains("\n'=1+1,"));
+}
