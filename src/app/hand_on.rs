@@ -5,7 +5,6 @@ use std::fmt::Write as _;
 
 use leptos::prelude::*;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment};
-use wasm_bindgen::JsCast;
 
 use super::browser;
 use super::state::{App, Brought, app};
@@ -155,15 +154,8 @@ pub fn Files() -> impl IntoView {
                     type="file"
                     accept=".json,application/json"
                     on:change=move |event| {
-                        let input = event
-                            .target()
-                            .and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok());
-                        if let Some(input) = input {
-                            if let Some(file) = input.files().and_then(|files| files.get(0)) {
-                                take_file(app, file);
-                            }
-                            // The same file again is a change too.
-                            input.set_value("");
+                        if let Some(file) = browser::chosen_file(&event) {
+                            take_file(app, file);
                         }
                     }
                 />
@@ -177,7 +169,7 @@ fn save_all(app: App) {
 }
 
 /// Reads a file that was chosen or dropped, and offers what is in it.
-pub fn take_file(app: App, file: web_sys::File) {
+pub fn take_file(app: App, file: browser::File) {
     browser::read_file(file, LONGEST_FILE, move |text| {
         let plans = text
             .ok_or(FileError::TooLong)

@@ -4,16 +4,19 @@
 use slackwater::catalog::Keyed;
 use slackwater::catalog::blends::BlendChoice;
 use slackwater::catalog::climates::ClimateChoice;
+use slackwater::catalog::covers::CoverMaterial;
 use slackwater::catalog::crops::CropKind;
 use slackwater::catalog::foams::Foam;
 use slackwater::catalog::pipes::PipeChoice;
+use slackwater::catalog::pipes::PipeMaterial;
 use slackwater::catalog::recipes::RecipeChoice;
 use slackwater::catalog::salts::Salt;
 use slackwater::catalog::shelters::Shelter;
+use slackwater::catalog::timber::Timber;
 use slackwater::plan::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Entry, Example, Field, LINK_PATHS,
-    LINK_WORDS, LONGEST_LINK, LinkError, Method, Pattern, PipeEnds, Plan, Shape, StrengthBy,
-    WaterKind,
+    LINK_WORDS, LONGEST_LINK, LinkError, Method, Pattern, PipeEnds, Plan, Shape, StandsOn,
+    StrengthBy, WaterKind,
 };
 
 use crate::plans::{for_sound_plans, wild_plan};
@@ -127,6 +130,10 @@ fn every_field_and_choice_has_a_number() {
     listed::<RecipeChoice>();
     listed::<BlendChoice>();
     listed::<Foam>();
+    listed::<StandsOn>();
+    listed::<Timber>();
+    listed::<CoverMaterial>();
+    listed::<PipeMaterial>();
     for list in [LINK_PATHS, LINK_WORDS] {
         for (index, name) in list.iter().enumerate() {
             assert_eq!(

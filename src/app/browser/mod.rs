@@ -8,8 +8,8 @@ pub use storage::{
     Found, Written, forget_set_aside, keep, next_set_aside, on_change_elsewhere, stored_elsewhere,
 };
 pub use system::{
-    ask_to_persist, can_share, clear_fragment, copy, fragment, on_drop, page_address, read_file,
-    save_file, share,
+    File, ask_to_persist, can_share, chosen_file, clear_fragment, copy, fragment, on_drop,
+    page_address, read_file, save_file, share,
 };
 pub use update::{take_update, when_update_ready};
 

@@ -154,3 +154,13 @@ pub fn on_drop(take: impl Fn(web_sys::File) + 'static) {
     // Both stay as long as the page.
     std::mem::forget((over, drop));
 }
+
+pub use web_sys::File;
+
+/// The file that was chosen in a file box, which is then empty again: the same file is a change too.
+pub fn chosen_file(event: &web_sys::Event) -> Option<File> {
+    let input: web_sys::HtmlInputElement = event.target()?.dyn_into().ok()?;
+    let file = input.files()?.get(0);
+    input.set_value("");
+    file
+}
