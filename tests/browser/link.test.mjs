@@ -23,7 +23,7 @@ for (const example of EXAMPLES) {
     const screen = await Screen.open(t, { site, ...metric });
     await screen.openExample(example);
     await screen.planName.fill("Wednesday's group: Σ ½");
-    await screen.enter({ "container.height_cm": "15 1/8 in", "crop.target_head_g": "187,5", "climate.humidity_pct": "71.25" });
+    await screen.enter({ "container.pot_height_cm": "3 1/8 in", "crop.target_head_g": "187,5", "climate.humidity_pct": "71.25" });
     const [figures, values, address] = [await screen.figures(), await screen.values(), await linkOf(screen)];
     assert.ok(address.startsWith(`${site.url}#P-`), address);
     assert.ok(address.length < 400, `${address.length} characters`);

@@ -73,7 +73,6 @@ fn QuantityBox(field: Field) -> impl IntoView {
     };
     view! {
         <span class="box">
-            {stepper(false)}
             <input
                 id=field_id(field)
                 name=field_id(field)
@@ -98,6 +97,8 @@ fn QuantityBox(field: Field) -> impl IntoView {
                 aria-describedby=described_by(field)
                 aria-invalid=move || app.problem_of(field).map(|_| "true")
             />
+            // Both after the box: between two buttons, Chromium puts a committed letter's caret first.
+            {stepper(false)}
             {stepper(true)}
             <span class="unit" aria-hidden="true">{move || dimension.symbol(app.units.get())}</span>
         </span>

@@ -139,12 +139,11 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
 
 /// Nobody to feed is no problem; people without an appetite are.
 fn heads_per_week(reader: &mut Reader) -> Option<f64> {
+    let each = reader.number(Field::HeadsPerPersonWeek);
     if reader.left_out(Field::People) {
         return None;
     }
-    let people = reader.whole(Field::People);
-    let each = reader.number(Field::HeadsPerPersonWeek);
-    Some(f64::from(people?) * each?)
+    Some(f64::from(reader.whole(Field::People)?) * each?)
 }
 
 /// Plants over a tank, and on one board where boards float.
