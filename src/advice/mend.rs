@@ -2,7 +2,42 @@
 
 use super::Change;
 use crate::catalog::Keyed;
-use crate::plan::{Entry, Field, UnitSystem};
+use crate::plan::{Entry, Field, Pick, Plan, UnitSystem};
+
+impl Change {
+    /// Makes the change in a plan: any number, and each choice that a mend can name.
+    ///
+    /// ```
+    /// use slackwater::{plan::Example, solve};
+    /// let mut plan = Example::FloatingBoards.plan();
+    /// plan.build.floor_drop_cm = 4.0.into();
+    /// let outcome = solve(&plan).expect("a sound plan");
+    /// let mend = outcome.findings.iter().find_map(|finding| finding.mends.first());
+    /// let before = plan.clone();
+    /// mend.expect("a level floor mends it").apply(&mut plan);
+    /// assert_ne!(plan, before);
+    /// ```
+    pub fn apply(&self, plan: &mut Plan) {
+        if let Some(entry) = self.field.entry_mut(plan) {
+            entry.clone_from(&self.value);
+            return;
+        }
+        let Entry::Text(key) = &self.value else {
+            return;
+        };
+        let (container, build) = (&mut plan.container, &mut plan.build);
+        match self.field {
+            Field::Pipe => container.pipe = Pick::from_key(key),
+            Field::Foam => container.foam = Pick::from_key(key),
+            Field::PipeEnds => container.pipe_ends = Pick::from_key(key),
+            Field::PipeMaterial => container.pipe_material = Pick::from_key(key),
+            Field::StandsOn => build.stands_on = Pick::from_key(key),
+            Field::Timber => build.timber = Pick::from_key(key),
+            Field::CoverMaterial => build.cover = Pick::from_key(key),
+            _ => {}
+        }
+    }
+}
 
 /// A number for a numeric field, in the unit of its name.
 pub(super) fn number(field: Field, value: f64) -> Change {

@@ -7,7 +7,7 @@ use super::boards::{Fall, day_of};
 use super::fill::{self, Filled};
 use crate::catalog::Keyed;
 use crate::catalog::pipes::PipeChoice;
-use crate::plan::{Entry, Field, Pick, Plan, Sound, check};
+use crate::plan::{Entry, Field, Plan, Sound, check};
 use crate::science::units::Volume;
 use crate::science::units::length::{centimeter, millimeter};
 use crate::science::units::mass_concentration::milligram_per_liter;
@@ -171,13 +171,7 @@ impl Mend {
     /// Makes the change in a plan.
     pub fn apply(&self, plan: &mut Plan) {
         for change in &self.changes {
-            if let Some(entry) = change.field.entry_mut(plan) {
-                *entry = change.value.clone();
-            }
-        }
-        // The one choice among the ways.
-        if let MendWay::Pipe { size, .. } = self.way {
-            plan.container.pipe = Pick::Known(size);
+            change.apply(plan);
         }
     }
 }

@@ -22,7 +22,10 @@ pub fn Card() -> impl IntoView {
     let dense = move || {
         app.outcome.with(|outcome| {
             outcome.as_ref().is_some_and(|outcome| {
-                outcome.fertilizer.doses.len() + cautions(outcome, app.units.get()).len() > 6
+                outcome.fertilizer.doses.len()
+                    + cautions(outcome, app.units.get()).len()
+                    + 3 * words::alarms(outcome, app.units.get()).len()
+                    > 6
             })
         })
     };
@@ -53,7 +56,12 @@ fn list(lines: Vec<String>) -> impl IntoView {
 }
 
 fn body(outcome: &Outcome, units: UnitSystem) -> AnyView {
+    let alarms = words::alarms(outcome, units);
+    let alarm = (!alarms.is_empty()).then(|| {
+        view! { <section class="card-rule"><h3>{words::ALARM}</h3><ul>{list(alarms)}</ul></section> }
+    });
     view! {
+        {alarm}
         <div class="card-top">
             <section>
                 <h3>{words::CARD_FILL}</h3>

@@ -2,6 +2,7 @@
 //! (in `words`). It computes nothing about the crop; that is [`crate::solve`]'s work.
 
 mod browser;
+mod building;
 mod card;
 mod drawing;
 mod forms;
@@ -45,6 +46,7 @@ fn Page() -> impl IntoView {
                 <results::Results/>
             </div>
             <card::Card/>
+            <building::Sheet/>
             <results::Glance/>
         </Show>
         <footer class="foot"><p>{words::FOOT}</p></footer>

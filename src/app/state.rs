@@ -6,7 +6,8 @@ use std::collections::BTreeSet;
 use leptos::prelude::*;
 
 use super::browser::{self, Found, Written};
-use crate::advice::{Fact, Mend, Outcome};
+use super::building::Paper;
+use crate::advice::{Change, Fact, Outcome};
 use crate::catalog::Keyed;
 use crate::plan::{
     Entry, Example, Field, FileError, Kept, LinkError, Plan, Problem, Store, UnitSystem,
@@ -62,8 +63,8 @@ impl Deleted {
 pub struct Mended {
     before: Plan,
     after: Plan,
-    /// The change.
-    pub mend: Mend,
+    /// The change in words.
+    pub said: String,
 }
 
 /// The page's state; cheap to copy.
@@ -88,6 +89,8 @@ pub struct App {
     /// The plan that was deleted last.
     pub deleted: RwSignal<Option<Deleted>>,
     mended: RwSignal<Option<Mended>>,
+    /// What is printed.
+    pub paper: RwSignal<Paper>,
     /// Whether the browser keeps plans.
     pub keeps: RwSignal<bool>,
     /// A stored text that could not be read.
@@ -175,6 +178,7 @@ impl App {
             day: RwSignal::new(None),
             deleted: RwSignal::new(None),
             mended: RwSignal::new(None),
+            paper: RwSignal::new(Paper::Card),
             keeps: RwSignal::new(keeps),
             set_aside: RwSignal::new(set_aside),
             brought: RwSignal::new(None),
@@ -460,15 +464,17 @@ impl App {
     }
 
     /// Makes a change that mends the open plan; it can be taken back.
-    pub fn mend(self, mend: Mend) {
+    pub fn mend(self, changes: &[Change], said: String) {
         if let Some(before) = self.plan.get_untracked() {
             let mut after = before.clone();
-            mend.apply(&mut after);
+            for change in changes {
+                change.apply(&mut after);
+            }
             self.edit(|plan| plan.clone_from(&after));
             self.mended.set(Some(Mended {
                 before,
                 after,
-                mend,
+                said,
             }));
             // The button that did it is gone.
             browser::focus_soon("unmend");

@@ -250,15 +250,15 @@ fields! {
         /// Width of these sheets.
         SheetWidth = build.sheet_width_cm, Length, 20.0..=1000.0, usual 30.0..=210.0;
         /// Price of one such sheet.
-        SheetPrice = build.sheet_price, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        SheetPrice = build.sheet_price, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a metre of pipe.
-        PipePrice = build.pipe_price_per_m, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        PipePrice = build.pipe_price_per_m, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a metre of timber.
-        TimberPrice = build.timber_price_per_m, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        TimberPrice = build.timber_price_per_m, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a square metre of liner.
-        LinerPrice = build.liner_price_per_m2, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        LinerPrice = build.liner_price_per_m2, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a net pot.
-        PotPrice = build.pot_price, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        PotPrice = build.pot_price, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
 
         /// Plants in one bottle or bucket.
         PlantsPerContainer = crop.plants_per_container, Count, 1.0..=1000.0, usual 1.0..=12.0;

@@ -61,14 +61,18 @@ pub fn figure(dimension: Dimension, saved: f64, system: UnitSystem) -> Figure {
         Dimension::Mass | Dimension::SmallLength => {
             shown(decimals(value, usize::from(value < 10.0)))
         }
-        Dimension::Conductivity | Dimension::Price | Dimension::Fine => shown(decimals(value, 2)),
+        Dimension::Conductivity | Dimension::Price | Dimension::Money | Dimension::Fine => {
+            shown(decimals(value, 2))
+        }
         Dimension::WaterUse | Dimension::Factor => shown(significant_decimals(value, 2)),
         Dimension::Concentration | Dimension::Percent | Dimension::DailyLight => {
             shown(significant_decimals(value, 2))
         }
-        Dimension::Temperature | Dimension::Hours | Dimension::Weight => {
-            shown(decimals(value, usize::from(value.abs() < 10.0)))
-        }
+        Dimension::Temperature
+        | Dimension::Hours
+        | Dimension::Weight
+        | Dimension::Run
+        | Dimension::Area => shown(decimals(value, usize::from(value.abs() < 10.0))),
         Dimension::Elevation
         | Dimension::PhotonFlux
         | Dimension::Days

@@ -14,11 +14,10 @@ fn kind(finding: &Finding) -> String {
 }
 
 fn with(plan: &Plan, mend: &Change) -> Plan {
-    let mut json = serde_json::to_value(plan).expect("plans serialise");
-    let pointer = format!("/{}", mend.field.path().replace('.', "/"));
-    let slot = json.pointer_mut(&pointer).expect("a saved field");
-    *slot = serde_json::to_value(&mend.value).expect("entries serialise");
-    Plan::from_json(&json.to_string()).expect("a plan")
+    let mut mended = plan.clone();
+    mend.apply(&mut mended);
+    assert_ne!(&mended, plan, "{mend:?} changes nothing");
+    mended
 }
 
 /// Whether a plan still has this finding as a stop or caution.

@@ -2,12 +2,13 @@
 
 use leptos::prelude::*;
 
+use super::build::BuildForm;
 use super::number::MeasuredPairs;
 use super::{ChoiceField, Group, NumberField, PresetField};
 use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::foams::Foam;
-use crate::catalog::pipes::PipeChoice;
+use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::catalog::pots::PotChoice;
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{Field, Method, Pick, PipeEnds, Plan, Shape};
@@ -84,7 +85,17 @@ pub fn ContainerForm() -> impl IntoView {
                     pick=|plan| &plan.container.pipe
                     choose=|plan, pipe| plan.container.pipe = Pick::Known(pipe)
                 />
-                {numbers(&[Field::PipeOutsideDiameter, Field::PipeWall, Field::PipeCount])}
+                {numbers(&[
+                    Field::PipeOutsideDiameter,
+                    Field::PipeWall,
+                    Field::PipeCount,
+                    Field::PipeSpacing,
+                ])}
+                <ChoiceField<PipeMaterial>
+                    field=Field::PipeMaterial
+                    pick=|plan| &plan.container.pipe_material
+                    choose=|plan, material| plan.container.pipe_material = Pick::Known(material)
+                />
                 <ChoiceField<PipeEnds>
                     field=Field::PipeEnds
                     pick=|plan| &plan.container.pipe_ends
@@ -111,6 +122,7 @@ pub fn ContainerForm() -> impl IntoView {
         <Group name=words::GROUP_FILL>
             <NumberField field=Field::FillDepth/>
         </Group>
+        <BuildForm/>
     }
 }
 

@@ -1,5 +1,6 @@
 //! The four step forms.
 
+mod build;
 mod choice;
 mod climate;
 mod container;

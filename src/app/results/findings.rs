@@ -53,7 +53,7 @@ fn item(finding: &Finding) -> AnyView {
             <strong>{words::weight(finding.weight)}</strong>
             <div>
                 <span>{words::finding(finding, app.units.get())}</span>
-                {mends::mends(&finding.fact)}
+                {mends::mends(finding)}
                 {words::worked(&finding.fact).map(|of| view! { <Working of/> })}
             </div>
         </li>

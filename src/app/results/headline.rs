@@ -92,9 +92,16 @@ pub fn Glance() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
+    // Weight that a place does not bear is seen from every step, on a phone too.
+    let alarm = move || {
+        app.outcome
+            .with(|outcome| outcome.as_ref().and_then(words::alarm))
+    };
     view! {
         <div class="glance">
-            <span class="glance-text">{text}</span>
+            <span class="glance-text" class:stop=move || alarm().is_some()>
+                {move || alarm().map_or_else(text, str::to_owned)}
+            </span>
             <button type="button" class="main" on:click=|_| browser::scroll_to("result")>
                 {words::GLANCE}
             </button>

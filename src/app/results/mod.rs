@@ -10,7 +10,7 @@ mod working;
 
 use leptos::prelude::*;
 
-use super::browser;
+use super::building;
 use super::drawing::Drawing;
 use super::state::app;
 use super::words;
@@ -41,21 +41,16 @@ pub fn Results() -> impl IntoView {
             <h2 id="result-heading" tabindex="-1">{words::RESULT}</h2>
             <p class="unseen" role="status" aria-live="polite">{sentence}</p>
             <ProblemSummary/>
+            <building::Alarm/>
             <div class="figures" class:stale=move || app.has_problems()>
                 <headline::Headline/>
-                <button
-                    type="button"
-                    class="main print-button"
-                    disabled=move || app.has_problems()
-                    on:click=move |_| browser::print()
-                >
-                    {words::PRINT}
-                </button>
+                <building::PrintButton/>
                 <Drawing/>
                 <findings::Findings/>
                 <details::Events/>
                 <calendar::Calendar/>
                 <pipes::PipeTable/>
+                <building::Building/>
                 <details::Details/>
                 <crate::app::hand_on::HandOn/>
             </div>

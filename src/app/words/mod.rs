@@ -1,6 +1,8 @@
 //! Every word that a user reads, in one place, ready for translation. Functions take typed facts
 //! and give sentences; nothing here decides anything.
 
+mod building;
+mod built;
 mod calendar;
 mod card;
 mod choices;
@@ -13,6 +15,7 @@ mod season;
 mod structure;
 mod workings;
 
+pub use building::*;
 pub use calendar::*;
 pub use card::*;
 pub use choices::*;

@@ -1,5 +1,6 @@
 //! How each figure is made: from what, by which equation, after whom, and how sure.
 
+use super::built::{Built, built, built_inputs, built_method, built_name};
 use super::findings::fine;
 use super::results::{doses_line, saturation_line, show};
 use crate::advice::{Fact, Outcome};
@@ -44,6 +45,8 @@ pub enum Worked {
     Roots,
     /// From egg to adult.
     Mosquitoes,
+    /// Boards, cover, sides and load as bodies.
+    Built(Built),
 }
 
 /// The working behind a finding; none where it holds no figure of ours.
@@ -83,11 +86,11 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         | Fact::RootsHang { .. }
         | Fact::WarmSolution { .. } => Worked::Roots,
         Fact::Mosquitoes { .. } => Worked::Mosquitoes,
+        Fact::Structure(fact) => Worked::Built(built(*fact)),
         Fact::OpenWater
         | Fact::Salts
         | Fact::Electricity
         | Fact::Acid
-        | Fact::Structure(_)
         | Fact::Unusual { .. }
         | Fact::AlgaeInClearWall
         | Fact::AlgaeAtEdges { .. }
@@ -127,6 +130,7 @@ pub const fn working_of(worked: Worked) -> &'static str {
         Worked::Load => "How the weight is worked out",
         Worked::Roots => "How the roots are worked out",
         Worked::Mosquitoes => "How the mosquitoes are worked out",
+        Worked::Built(of) => built_name(of),
     }
 }
 
@@ -244,6 +248,7 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
             "Solution at the mean of the air, {}.",
             show(Dimension::Temperature, season.mean_temperature_c, units)
         ),
+        Worked::Built(of) => built_inputs(of, outcome, units),
         Worked::Boards => outcome.boards.as_ref().map_or_else(String::new, |boards| {
             format!(
                 "One board with pots weighs {} at planting and lies {} deep; the level falls with the water drawn.",
@@ -257,6 +262,7 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
 /// Equation, source and certainty.
 const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
     match worked {
+        Worked::Built(of) => built_method(of),
         Worked::Fill => (
             "Volume of the shape up to the level, less what pots, boards and pipes push aside; inverted by Newton's method.",
             "Solid geometry; monotone cubic interpolation for a vessel measured with a jug (Fritsch and Butland 1984).",
@@ -295,7 +301,7 @@ const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
         Worked::Boards => (
             "Displaced water equals floating mass; gap = height of the pipes less the level.",
             "Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.",
-            "A few millimetres on a level floor; sag of the boards is not counted.",
+            "A few millimetres on a level floor; sag and a floor out of level are told apart.",
         ),
         Worked::Days => (
             "Solution of a day = that of the day before less transpiration, evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.",

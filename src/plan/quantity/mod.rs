@@ -63,6 +63,12 @@ pub enum Dimension {
     DailyLight,
     /// Price of a kilogram, in the plan's own currency.
     Price,
+    /// Price of a piece, a metre or a square metre, in the plan's own currency.
+    Money,
+    /// A length of timber or pipe; in m.
+    Run,
+    /// An area of liner or fabric; in m².
+    Area,
     /// A pH, or a density in g/mL: a plain number with two places.
     Fine,
 }
@@ -93,6 +99,8 @@ impl Dimension {
                 | Self::WaterUse
                 | Self::Weight
                 | Self::SmallLength
+                | Self::Run
+                | Self::Area
         ) && system == UnitSystem::UsCustomary;
         &self.units()[usize::from(us)]
     }

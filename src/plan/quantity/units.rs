@@ -153,6 +153,10 @@ const WEIGHT: &[Unit] = &[
     unit(&["lb"], GRAMS_PER_OUNCE * 16.0 / 1000.0),
 ];
 const SMALL_LENGTH: &[Unit] = &[unit(&["mm"], 1.0), unit(&["in"], 25.4)];
+const AREA: &[Unit] = &[
+    unit(&["m²", "m2"], 1.0),
+    unit(&["ft²", "ft2"], 0.3048 * 0.3048),
+];
 const DAILY_LIGHT: &[Unit] = &[unit(&["mol/m²"], 1.0)];
 // A price per pound is typed as such; the field itself stays per kilogram.
 const PRICE: &[Unit] = &[
@@ -186,7 +190,9 @@ impl Dimension {
             Self::SmallLength => SMALL_LENGTH,
             Self::DailyLight => DAILY_LIGHT,
             Self::Price => PRICE,
-            Self::Count | Self::Factor | Self::Date | Self::Fine => NO_UNIT,
+            Self::Run => ELEVATION,
+            Self::Area => AREA,
+            Self::Money | Self::Count | Self::Factor | Self::Date | Self::Fine => NO_UNIT,
         }
     }
 }
