@@ -39,7 +39,7 @@ pub fn Card() -> impl IntoView {
                 if app.has_problems() {
                     return view! { <p>{words::CARD_WAITS}</p> }.into_any();
                 }
-                app.outcome.with(|outcome| match outcome {
+                app.outcome.with(|outcome| match outcome.as_ref() {
                     Some(outcome) => body(outcome, app.units.get()),
                     None => ().into_any(),
                 })

@@ -2,6 +2,7 @@
 //! Everything that can be derived is derived.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
@@ -67,15 +68,41 @@ pub struct Mended {
     pub said: String,
 }
 
+/// An outcome, or none. It is never copied, and one is another as soon as it was worked out anew:
+/// copying and comparing each of its figures would take more program than any view of it.
+#[derive(Clone)]
+pub struct Latest(Option<Arc<Outcome>>);
+
+impl Latest {
+    /// The outcome.
+    pub fn as_ref(&self) -> Option<&Outcome> {
+        self.0.as_deref()
+    }
+
+    /// Whether there is one.
+    pub fn is_some(&self) -> bool {
+        self.0.is_some()
+    }
+}
+
+impl PartialEq for Latest {
+    fn eq(&self, other: &Self) -> bool {
+        match (&self.0, &other.0) {
+            (Some(one), Some(other)) => Arc::ptr_eq(one, other),
+            (one, other) => one.is_none() && other.is_none(),
+        }
+    }
+}
+
 /// The page's state; cheap to copy.
 #[derive(Clone, Copy)]
 pub struct App {
     pub(super) store: RwSignal<Store>,
     /// The open plan.
     pub plan: Memo<Option<Plan>>,
-    solved: Memo<Option<Result<Outcome, Vec<Problem>>>>,
+    solved: Memo<Option<Result<Latest, Vec<Problem>>>>,
     /// The latest sound outcome of the open plan; stays while a field is being mended.
-    pub outcome: Memo<Option<Outcome>>,
+    pub outcome: Memo<Latest>,
     /// The problems of the open plan.
     pub problems: Memo<Vec<Problem>>,
     /// The fields that count under the present choices.
@@ -133,21 +160,25 @@ impl App {
             })
         });
         let open_id = Memo::new(move |_| store.with(|store| store.open));
-        let solved = Memo::new(move |_| plan.with(|plan| plan.as_ref().map(solve)));
-        // The outcome of before stands while a number is half typed, but never that of another
-        // plan.
-        let latest = Memo::new(move |before: Option<&(Option<u32>, Option<Outcome>)>| {
-            let id = open_id.get();
-            solved.with(|solved| match solved {
-                Some(Ok(outcome)) => (id, Some(outcome.clone())),
-                Some(Err(_)) => match before {
-                    Some((of, outcome)) if *of == id => (id, outcome.clone()),
-                    _ => (id, None),
-                },
-                None => (id, None),
+        let solved = Memo::new(move |_| {
+            plan.with(|plan| {
+                let plan = plan.as_ref()?;
+                Some(solve(plan).map(|outcome| Latest(Some(Arc::new(outcome)))))
             })
         });
-        let outcome = Memo::new(move |_| latest.with(|(_, outcome)| outcome.clone()));
+        // The outcome of before stands while a number is half typed, but never that of another
+        // plan.
+        let of = StoredValue::new(None);
+        let outcome = Memo::new(move |before: Option<&Latest>| {
+            let id = open_id.get();
+            let same = of.get_value() == id;
+            of.set_value(id);
+            solved.with(|solved| match (solved, before) {
+                (Some(Ok(outcome)), _) => outcome.clone(),
+                (Some(Err(_)), Some(before)) if same => before.clone(),
+                _ => Latest(None),
+            })
+        });
         let problems = Memo::new(move |_| {
             solved.with(|solved| match solved {
                 Some(Err(problems)) => problems.clone(),

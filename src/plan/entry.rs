@@ -5,6 +5,8 @@
 use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 use serde::ser::{Serialize, Serializer};
 
+use super::double;
+
 /// The content of a numeric or date field.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Entry {
@@ -115,8 +117,8 @@ impl<'de> Visitor<'de> for EntryVisitor {
                 members.next_value::<IgnoredAny>()?;
             }
         }
-        Ok(match text.parse::<f64>() {
-            Ok(value) if value.is_finite() => Entry::Number(value),
+        Ok(match double(&text) {
+            Some(value) if value.is_finite() => Entry::Number(value),
             _ => Entry::Text(text),
         })
     }

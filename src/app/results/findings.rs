@@ -14,17 +14,15 @@ pub fn Findings() -> impl IntoView {
     let items = |reminders: bool| {
         move || {
             let app = app();
-            app.outcome
-                .with(|outcome| {
-                    outcome
-                        .as_ref()
-                        .map(|outcome| outcome.findings.clone())
-                        .unwrap_or_default()
-                })
-                .into_iter()
-                .filter(|finding| (finding.weight == Weight::Reminder) == reminders)
-                .map(|finding| item(&finding))
-                .collect_view()
+            app.outcome.with(|outcome| {
+                outcome
+                    .as_ref()
+                    .into_iter()
+                    .flat_map(|outcome| &outcome.findings)
+                    .filter(|finding| (finding.weight == Weight::Reminder) == reminders)
+                    .map(item)
+                    .collect_view()
+            })
         }
     };
     view! {

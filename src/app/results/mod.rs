@@ -12,7 +12,7 @@ use leptos::prelude::*;
 
 use super::building;
 use super::drawing::Drawing;
-use super::state::app;
+use super::state::{Latest, app};
 use super::words;
 use crate::plan::Problem;
 
@@ -89,7 +89,7 @@ fn ProblemSummary() -> impl IntoView {
                     {move || words::problems_heading(app.problems.with(Vec::len))}
                 </h3>
                 <ul>{move || app.problems.get().into_iter().map(line).collect_view()}</ul>
-                <Show when=move || app.outcome.with(Option::is_some)>
+                <Show when=move || app.outcome.with(Latest::is_some)>
                     <p>{words::STALE}</p>
                 </Show>
             </div>

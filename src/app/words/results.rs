@@ -129,7 +129,7 @@ pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters
         .next()
-        .map(|first| first.to_uppercase().chain(letters).collect())
+        .map(|first| format!("{}{}", first.to_ascii_uppercase(), letters.as_str()))
         .unwrap_or_default()
 }
 
@@ -138,7 +138,7 @@ fn small(text: &str) -> String {
     let mut letters = text.chars();
     letters
         .next()
-        .map(|first| first.to_lowercase().chain(letters).collect())
+        .map(|first| format!("{}{}", first.to_ascii_lowercase(), letters.as_str()))
         .unwrap_or_default()
 }
 

@@ -1,10 +1,12 @@
 //! Typed text to numbers and back: decimal comma or point, typed units, metric and US customary.
 
+mod double;
 mod read;
 #[cfg(test)]
 mod tests;
 mod units;
 
+pub use double::double;
 pub use read::NotRead;
 
 use units::Unit;
@@ -139,8 +141,7 @@ impl Dimension {
         (1..=6)
             .map(|digits| significant(value, digits))
             .find(|text| {
-                text.parse::<f64>()
-                    .is_ok_and(|read| (read - value).abs() <= SAME * value.abs())
+                double(text).is_some_and(|read| (read - value).abs() <= SAME * value.abs())
             })
             .unwrap_or_else(|| significant(value, 4))
     }
@@ -153,7 +154,7 @@ pub fn significant(value: f64, digits: usize) -> String {
         return "0".to_owned();
     }
     let scientific = format!("{:.*e}", digits.saturating_sub(1), value);
-    let rounded: f64 = scientific.parse().unwrap_or(value);
+    let rounded = double(&scientific).unwrap_or(value);
     // Both write the shortest text that reads back to the same number.
     if (1e-9..1e15).contains(&rounded.abs()) {
         format!("{rounded}")

@@ -1,7 +1,7 @@
 //! Typed text to numbers: decimal comma or point, grouping, fractions, exponents, units.
 
 use super::units::Unit;
-use super::{Dimension, UnitSystem};
+use super::{Dimension, UnitSystem, double};
 
 impl Dimension {
     /// Reads typed text. A bare number is in the unit of `system`; a typed unit always wins.
@@ -52,11 +52,11 @@ impl Dimension {
     /// The end of a unit's name in `after` when a digit stands at `index`: the digit belongs to
     /// the unit in `MJ/m2`, and to the next number in `2 ft 6 in`.
     fn unit_end(self, after: &str, index: usize) -> usize {
-        let whole = after.trim().to_lowercase();
+        let whole = after.trim().to_ascii_lowercase();
         if self
             .units()
             .iter()
-            .any(|u| u.names.iter().any(|n| n.to_lowercase() == whole))
+            .any(|u| u.names.iter().any(|n| n.to_ascii_lowercase() == whole))
         {
             after.len()
         } else {
@@ -78,12 +78,20 @@ impl Dimension {
                 Ok(self.unit_in(system))
             };
         }
-        let lower = name.to_lowercase();
+        let lower = name.to_ascii_lowercase();
         self.units()
             .iter()
-            .find(|unit| unit.names.iter().any(|known| known.to_lowercase() == lower))
+            .find(|unit| {
+                unit.names
+                    .iter()
+                    .any(|known| known.to_ascii_lowercase() == lower)
+            })
             .ok_or(
-                if name.chars().any(char::is_alphabetic) || name.chars().count() < 3 {
+                if name
+                    .chars()
+                    .any(|letter| letter.is_ascii_alphabetic() || !letter.is_ascii())
+                    || name.chars().count() < 3
+                {
                     NotRead::UnknownUnit
                 } else {
                     NotRead::NotANumber
@@ -137,13 +145,13 @@ fn leading_number(text: &str) -> Result<(f64, &str), NotRead> {
             rest = &exponent[sign + length..];
         }
     }
-    let mut value: f64 = plain.parse().map_err(|_| NotRead::NotANumber)?;
+    let mut value = double(&plain).ok_or(NotRead::NotANumber)?;
     if let Some((fraction, after)) = leading_fraction(rest) {
         value += fraction;
         rest = after;
     } else if let Some(after) = rest.strip_prefix('/') {
         let length = after.chars().take_while(char::is_ascii_digit).count();
-        let below: f64 = after[..length].parse().map_err(|_| NotRead::NotANumber)?;
+        let below = double(&after[..length]).ok_or(NotRead::NotANumber)?;
         if below == 0.0 {
             return Err(NotRead::NotANumber);
         }
