@@ -7,6 +7,10 @@ use super::words;
 use crate::advice::{Fact, Outcome, Weight};
 use crate::plan::UnitSystem;
 
+/// Doses and cautions from which the card is set small, and smallest.
+const DENSE: usize = 6;
+const DENSEST: usize = 13;
+
 /// The card of the open plan.
 #[component]
 pub fn Card() -> impl IntoView {
@@ -19,18 +23,17 @@ pub fn Card() -> impl IntoView {
         })
     };
     // A long list of salts or cautions still has to fit on one page.
-    let dense = move || {
+    let lines = Memo::new(move |_| {
         app.outcome.with(|outcome| {
-            outcome.as_ref().is_some_and(|outcome| {
-                outcome.fertilizer.doses.len()
-                    + cautions(outcome, app.units.get()).len()
-                    + 3 * words::alarms(outcome, app.units.get()).len()
-                    > 6
+            outcome.as_ref().map_or(0, |outcome| {
+                outcome.fertilizer.doses.len() + cautions(outcome, app.units.get()).len()
             })
         })
-    };
+    });
+    let dense = move || lines.get() > DENSE;
+    let densest = move || lines.get() > DENSEST;
     view! {
-        <article class="card" class:dense=dense aria-label=words::CARD>
+        <article class="card" class:dense=dense class:densest=densest aria-label=words::CARD>
             <header>
                 <p>{words::NAME}" · "{words::CARD}</p>
                 <h2>{name}</h2>
