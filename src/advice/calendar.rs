@@ -34,7 +34,7 @@ pub fn date_after(start: Date, days: u32) -> String {
     written(start.saturating_add(Duration::days(i64::from(days))))
 }
 
-fn written(date: Date) -> String {
+pub(super) fn written(date: Date) -> String {
     format!(
         "{:04}-{:02}-{:02}",
         date.year(),

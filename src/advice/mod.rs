@@ -3,6 +3,7 @@
 
 mod boards;
 mod calendar;
+pub mod chances;
 mod doses;
 mod facts;
 mod fill;
@@ -63,13 +64,21 @@ use mixing::Mixed;
 /// assert!(outcome.fill.volume_l > 3.0);
 /// ```
 pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
+    let (sound, chemistry, mixed) = prepare(plan)?;
+    work_out(&sound, &plan.fertilizer.currency, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+}
+
+/// The problem of a plan that lies beyond the models.
+fn beyond(field: Option<Field>) -> Vec<Problem> {
+    vec![Problem {
+        field,
+        kind: ProblemKind::BeyondModels,
+    }]
+}
+
+/// Checks a plan and mixes its solution.
+fn prepare(plan: &Plan) -> Result<(Sound, Chemistry, Mixed), Vec<Problem>> {
     let sound = check(plan)?;
-    let beyond = |field| {
-        vec![Problem {
-            field,
-            kind: ProblemKind::BeyondModels,
-        }]
-    };
     let temperature = season_temperature(&sound);
     let chemistry = Chemistry::new(&sound.fertilizer.water, temperature)
         .map_err(|Beyond| beyond(Some(Field::WaterKind)))?;
@@ -80,7 +89,7 @@ pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
             Strength::Recipe(..) => Field::Recipe,
         }))
     })?;
-    work_out(&sound, &plan.fertilizer.currency, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+    Ok((sound, chemistry, mixed))
 }
 
 /// The solution is taken to follow the mean of the air.

@@ -87,6 +87,7 @@ fn common() -> Plan {
     crop.seedling_age_days = Entry::Number(10.0);
     crop.target_head_g = Entry::Number(200.0);
     crop.growth_factor = Entry::Number(0.75);
+    crop.water_factor = Entry::Number(1.0);
     let fertilizer = &mut plan.fertilizer;
     fertilizer.dosing = Pick::Known(Dosing::DryBlend);
     fertilizer.strength_by = Pick::Known(StrengthBy::Conductivity);

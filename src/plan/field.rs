@@ -243,6 +243,8 @@ fields! {
         TargetHead = crop.target_head_g, Mass, 5.0..=2000.0, usual 100.0..=300.0;
         /// Multiplies the model's gross photosynthesis.
         GrowthFactor = crop.growth_factor, Factor, 0.1..=2.0, usual 0.5..=1.2;
+        /// Multiplies the water that the crop draws: 1 unless a crop before taught otherwise.
+        WaterFactor = crop.water_factor, Factor, 0.1..=5.0, usual 0.5..=2.0;
 
         /// Total nitrogen of the blend.
         LabelNitrogen = fertilizer.label.nitrogen_pct, Percent, 0.0..=100.0, usual 0.0..=46.0;

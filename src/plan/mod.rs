@@ -9,6 +9,7 @@ mod field;
 mod figure;
 mod ions;
 mod model;
+pub mod notebook;
 mod nudge;
 mod pick;
 mod presets;

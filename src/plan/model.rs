@@ -125,6 +125,7 @@ pub struct CropPlan {
     pub seedling_age_days: Entry,
     pub target_head_g: Entry,
     pub growth_factor: Entry,
+    pub water_factor: Entry,
 }
 
 /// Step 3: the fertilizer and the raw water.

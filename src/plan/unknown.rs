@@ -48,6 +48,7 @@ impl Field {
             Self::SeedlingAge => 14.0,
             Self::TargetHead | Self::LampFlux => 200.0,
             Self::GrowthFactor => 0.75,
+            Self::WaterFactor => 1.0,
             Self::TargetConductivity => 1.5,
             Self::TargetNitrogen => 150.0,
             Self::RawWaterConductivity => 0.4,

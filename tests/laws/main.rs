@@ -3,6 +3,7 @@
 
 mod bad_input;
 mod boards;
+mod chances;
 mod chemistry;
 mod feeding;
 mod garbage;

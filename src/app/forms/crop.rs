@@ -35,7 +35,7 @@ pub fn CropForm() -> impl IntoView {
             <NumberField field=Field::SeedlingAge/>
         </Group>
         <Group name=words::GROUP_HARVEST>
-            {numbers(&[Field::TargetHead, Field::GrowthFactor])}
+            {numbers(&[Field::TargetHead, Field::GrowthFactor, Field::WaterFactor])}
         </Group>
     }
 }

@@ -43,6 +43,7 @@ pub fn label(field: Field) -> String {
         Field::SeedlingAge => "Seedling age at transplanting",
         Field::TargetHead => "Head mass to harvest at",
         Field::GrowthFactor => "Growth factor",
+        Field::WaterFactor => "Water factor",
         Field::LabelNitrogen => "Total nitrogen (N)",
         Field::LabelNitrate => "Nitrate nitrogen",
         Field::LabelAmmonium => "Ammonium nitrogen",
@@ -158,6 +159,7 @@ pub const fn hint(field: Field) -> &'static str {
         Field::GrowthFactor => {
             "Start with 0.75. 1 is the published growth model, which runs ahead of growers without pumps."
         }
+        Field::WaterFactor => "Start with 1. A crop that was followed teaches a better one.",
         Field::LabelNitrogen => {
             "Copy every line from the bag. What it does not list stays empty or 0."
         }

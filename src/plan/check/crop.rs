@@ -37,6 +37,8 @@ pub struct Crop {
     pub target_head: Mass,
     /// Multiplies gross photosynthesis.
     pub growth_factor: f64,
+    /// Multiplies the water drawn.
+    pub water_factor: f64,
 }
 
 pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
@@ -71,6 +73,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
     let seedling_age = reader.whole(Field::SeedlingAge);
     let target_head = reader.number(Field::TargetHead);
     let growth_factor = reader.number(Field::GrowthFactor);
+    let water_factor = reader.number(Field::WaterFactor);
 
     let (kind, (plants, plants_per_board), across, along) = (kind?, plants?, across?, along?);
     let (date, seedling_age) = (date?, seedling_age?);
@@ -95,6 +98,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
         seedling_age,
         target_head: Mass::new::<gram>(target_head?),
         growth_factor: growth_factor?,
+        water_factor: water_factor?,
     })
 }
 
