@@ -10,6 +10,7 @@ mod fill;
 mod findings;
 mod growing_on;
 mod mixing;
+pub mod notebook;
 mod outcome;
 mod protons;
 mod section;

@@ -89,6 +89,7 @@ pub fn plants(sound: &Sound, open_area: Area) -> Result<PlantCourse, Beyond> {
         &Follow {
             every: 1,
             least_days: 0,
+            most_days: LONGEST_DAYS,
         },
         &mut hours,
     )?;
@@ -117,6 +118,8 @@ pub(super) struct Follow {
     pub every: usize,
     /// Days to follow even when the crop is ready before.
     pub least_days: u32,
+    /// Days after which to stop although it is not.
+    pub most_days: u32,
 }
 
 /// What a season comes to.
@@ -202,7 +205,7 @@ impl<'a> Stand<'a> {
         let (mut drawn, mut evaporated, mut warmth, mut light) = (0.0, 0.0, 0.0, 0.0);
         let mut harvest_day = None;
         let (mut days, mut count) = (0, 0);
-        while days < LONGEST_DAYS && (harvest_day.is_none() || days < follow.least_days) {
+        while days < follow.most_days && (harvest_day.is_none() || days < follow.least_days) {
             let day = day_of(days)?;
             let open_water = day.open_water.get::<meter>() * 1000.0 / 24.0;
             for hour in &day.hours {

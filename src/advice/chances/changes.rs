@@ -12,7 +12,7 @@ use crate::plan::{DateMeaning, Entry, Field, Light, Plan, Strength, UnitSystem};
 use crate::science::units::length::centimeter;
 use crate::science::units::{Length, Mass, Volume};
 use crate::season::ensemble::{Draw, Seasons};
-use crate::season::{Cover, Hour};
+use crate::season::{Cover, Hour, LONGEST_DAYS};
 use time::Duration;
 
 /// The share of seasons that counts as sure.
@@ -319,7 +319,9 @@ impl Changes {
             return;
         };
         self.days.clear();
-        let harvest = trial.seasons.live(&need.draw, 0, &mut self.days);
+        let harvest = trial
+            .seasons
+            .live(&need.draw, (0, LONGEST_DAYS), &mut self.days);
         let ready = matches!(harvest, Ok(Some(_)));
         trial.next += 1;
         if !trial.judge.lasts(self.days.last().filter(|_| ready)) {

@@ -42,7 +42,8 @@ pub struct Fate {
     pub gap_at_end_cm: f64,
     /// Surface above the floor at the end, cm: the lowest of the season.
     pub level_at_end_cm: f64,
-    /// Electrical conductivity at the end, mS/cm at 25 °C; `None` of a solution that is used up.
+    /// Electrical conductivity at the end, mS/cm at 25 °C; `None` of a solution that is used up, or
+    /// was topped up.
     pub ec_at_end_ms_per_cm: Option<f64>,
 }
 
@@ -54,6 +55,8 @@ pub(in crate::advice) struct Judge {
     pub mixed: Mixed,
     pub tank: Tank,
     pub filled: Filled,
+    /// What has been added to one container since planting.
+    pub added: Volume,
 }
 
 impl Judge {
@@ -73,7 +76,13 @@ impl Judge {
             mixed,
             tank,
             filled,
+            added: Volume::default(),
         })
+    }
+
+    /// What the crop may draw on.
+    pub fn start(&self) -> Volume {
+        self.filled.volume + self.added
     }
 
     /// Where solution or wet medium meets the air.
@@ -99,7 +108,7 @@ impl Judge {
 
     /// Whether the filled solution outlasts a harvest.
     pub fn lasts(&self, harvest: Option<&Hour>) -> bool {
-        harvest.is_some_and(|hour| hour.drawn < self.filled.volume)
+        harvest.is_some_and(|hour| hour.drawn < self.start())
     }
 
     /// Whether what the mixture brings is enough until each plant has gained a dry mass
@@ -156,7 +165,7 @@ impl Judge {
             .unwrap_or(usize::MAX)
             .min(days.len().saturating_sub(1));
         let needed = days.get(ready).ok_or(Beyond)?;
-        let start = self.filled.volume;
+        let start = self.start();
         // The first evening on which nothing is left.
         let dry = days[..=ready].partition_point(|day| day.drawn < start);
         let runs_dry = dry <= ready;
@@ -182,7 +191,7 @@ impl Judge {
             water_per_kg_l: needed.drawn.get::<liter>() / (needed.head.get::<kilogram>() * plants),
             gap_at_end_cm: state.gap().get::<centimeter>(),
             level_at_end_cm: state.level.get::<centimeter>(),
-            ec_at_end_ms_per_cm: (!runs_dry)
+            ec_at_end_ms_per_cm: (!runs_dry && self.added <= Volume::default())
                 .then(|| self.conductivity(days, end, uptake))
                 .flatten(),
         })

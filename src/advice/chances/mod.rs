@@ -173,6 +173,9 @@ pub(super) fn summary(
     let weight = |i: usize| weights.map_or(alike, |weights| weights.get(i).copied().unwrap_or(0.0));
     let weighed = || fates.iter().enumerate().map(|(i, fate)| (fate, weight(i)));
     let share = |holds: fn(&Fate) -> bool| -> f64 {
+        if weights.is_none() {
+            return fates.iter().filter(|fate| holds(fate)).count() as f64 / fates.len().max(1) as f64;
+        }
         let sum: f64 = weighed()
             .filter(|(fate, _)| holds(fate))
             .map(|(_, weight)| weight)
@@ -212,7 +215,7 @@ pub(super) fn summary(
 
 /// Day by day, as long as at least half of the weight is still under way.
 fn day_bands(judge: &Judge, ensemble: &Ensemble, weight: &dyn Fn(usize) -> f64) -> Vec<DayBand> {
-    let start = judge.filled.volume;
+    let start = judge.start();
     let mut bands = Vec::new();
     for day in 0.. {
         let under_way: Vec<(&Hour, f64)> = ensemble

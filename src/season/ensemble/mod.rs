@@ -130,15 +130,15 @@ impl Seasons {
         &self.spreads
     }
 
-    /// Lives through one season, at least `least_days` long. The state at planting and at the end
-    /// of each day is added to `days`; result: days to harvest.
+    /// Lives through one season to its harvest, for at least and at most so many days. The state
+    /// at planting and at the end of each day is added to `days`; result: days to harvest.
     ///
     /// # Errors
     /// [`Beyond`] when a model refuses its inputs.
     pub fn live(
         &mut self,
         draw: &Draw,
-        least_days: u32,
+        (least_days, most_days): (u32, u32),
         days: &mut Vec<Hour>,
     ) -> Result<Option<u32>, Beyond> {
         let Self {
@@ -171,6 +171,7 @@ impl Seasons {
             &Follow {
                 every: 24,
                 least_days,
+                most_days: most_days.min(LONGEST_DAYS),
             },
             days,
         )?;
@@ -221,7 +222,7 @@ impl Ensemble {
             let first = self.days.len();
             let harvest_day = self
                 .seasons
-                .live(&draw, self.least_days, &mut self.days)?;
+                .live(&draw, (self.least_days, LONGEST_DAYS), &mut self.days)?;
             self.members.push(Member {
                 draw,
                 harvest_day,
