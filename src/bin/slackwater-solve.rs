@@ -155,12 +155,11 @@ fn follow(notebook: &Notebook, seasons: Option<usize>) -> ExitCode {
     struct Answer {
         notebook: NotebookOutcome,
     }
-    let tracked = Tracker::new(notebook, seasons.unwrap_or(notebook::SEASONS)).and_then(
-        |mut tracker| {
+    let tracked =
+        Tracker::new(notebook, seasons.unwrap_or(notebook::SEASONS)).and_then(|mut tracker| {
             while !tracker.advance(1000)? {}
             Ok(tracker.outcome())
-        },
-    );
+        });
     match tracked {
         Ok(outcome) => print_json(&Answer { notebook: outcome }),
         Err(NotebookRefusal::Plan(problems)) => refuse(&problems),

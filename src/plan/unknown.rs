@@ -30,7 +30,11 @@ impl Field {
             Some((figures, figures.usual_strength()))
         };
         Some(match self {
-            Self::Count | Self::BoardCount | Self::CropsInARow | Self::PlantsPerContainer => 1.0,
+            Self::Count
+            | Self::BoardCount
+            | Self::CropsInARow
+            | Self::PlantsPerContainer
+            | Self::WaterFactor => 1.0,
             Self::CoverThickness => match shape {
                 Some(Shape::Bottle) => 0.0,
                 // The lid of a bucket.
@@ -48,7 +52,6 @@ impl Field {
             Self::SeedlingAge => 14.0,
             Self::TargetHead | Self::LampFlux => 200.0,
             Self::GrowthFactor => 0.75,
-            Self::WaterFactor => 1.0,
             Self::TargetConductivity => 1.5,
             Self::TargetNitrogen => 150.0,
             Self::RawWaterConductivity => 0.4,

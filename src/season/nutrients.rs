@@ -146,7 +146,11 @@ impl Charge<'_> {
 
     /// Share of the water that is left at the end of a day; the last drop has no concentration.
     pub fn water_left(&self, course: &PlantCourse, day: usize) -> f64 {
-        self.left_of(course.at_day(day).map_or(Volume::default(), |hour| hour.drawn))
+        self.left_of(
+            course
+                .at_day(day)
+                .map_or(Volume::default(), |hour| hour.drawn),
+        )
     }
 
     /// Share of the water that is left when some has been drawn; as [`Self::water_left`].
@@ -159,7 +163,9 @@ impl Charge<'_> {
     ///
     /// The forms of nitrogen are taken in step with what there is of each.
     pub fn left(&self, course: &PlantCourse, day: usize) -> Concentrations {
-        let drawn = course.at_day(day).map_or(Volume::default(), |hour| hour.drawn);
+        let drawn = course
+            .at_day(day)
+            .map_or(Volume::default(), |hour| hour.drawn);
         self.left_after(Self::grown(course, day), drawn)
     }
 

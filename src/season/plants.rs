@@ -16,7 +16,8 @@ use crate::science::units::ratio::ratio;
 use crate::science::units::thermodynamic_temperature::degree_celsius;
 use crate::science::units::time::second;
 use crate::science::units::{
-    Area, ArealMassDensity, InverseVelocity, Mass, ThermodynamicTemperature, Time, Volume, area, volume,
+    Area, ArealMassDensity, InverseVelocity, Mass, ThermodynamicTemperature, Time, Volume, area,
+    volume,
 };
 
 /// Dry mass of a seedling at 14 days: van Henten (1994) set out plants of 0.04 and 0.15 g. The

@@ -93,7 +93,11 @@ fn a_season_without_chance_is_the_plan_s_own() {
         let one = solve(&plan).expect("sound").season;
         let many = lived(&plan, SEASONS).outcome();
         let needed = many.needed_l.expect("a harvest").middle;
-        assert!((needed / one.needed_l - 1.0).abs() < NEAR, "{needed} {}", one.needed_l);
+        assert!(
+            (needed / one.needed_l - 1.0).abs() < NEAR,
+            "{needed} {}",
+            one.needed_l
+        );
         let day = many.harvest_day.expect("a harvest").middle;
         let own = f64::from(one.harvest_day.expect("a harvest"));
         assert!((day / own - 1.0).abs() < NEAR, "{day} {own}");
@@ -104,7 +108,10 @@ fn a_season_without_chance_is_the_plan_s_own() {
 fn each_offered_change_is_enough() {
     let mut offered = 0;
     for (example, plan, found) in thirsty() {
-        assert_eq!(found.offered.len() + found.left_out.len(), ChangeKind::ALL.len());
+        assert_eq!(
+            found.offered.len() + found.left_out.len(),
+            ChangeKind::ALL.len()
+        );
         for change in &found.offered {
             let outcome = lived(&change.applied(plan), SEASONS).outcome();
             let chance = match change.aim {
@@ -150,10 +157,7 @@ fn smaller(kind: ChangeKind, plan: &Plan, changed: &Plan) -> Vec<Plan> {
         plan
     };
     match kind {
-        ChangeKind::FillDepth => vec![with(
-            Field::FillDepth,
-            get(changed, Field::FillDepth) - 0.1,
-        )],
+        ChangeKind::FillDepth => vec![with(Field::FillDepth, get(changed, Field::FillDepth) - 0.1)],
         ChangeKind::Containers => {
             let count = get(plan, Field::Count);
             let all = count * get(plan, Field::PlantsPerContainer);

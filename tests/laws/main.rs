@@ -8,6 +8,7 @@ mod chemistry;
 mod feeding;
 mod garbage;
 mod labels;
+mod notebook;
 mod outcome;
 mod plans;
 mod saved;

@@ -312,8 +312,7 @@ impl Changes {
             return;
         };
         let Some(need) = self.needs.get(trial.next) else {
-            let (edits, relative, failures) =
-                (trial.edits.clone(), trial.relative, trial.failures);
+            let (edits, relative, failures) = (trial.edits.clone(), trial.relative, trial.failures);
             let change = self.change(edits, relative, failures);
             self.close(change);
             return;
@@ -488,11 +487,9 @@ impl Changes {
             let depth = Length::new::<centimeter>(at(step));
             let filled = fill::fill(&judge.sound, &judge.tank, Some(depth)).ok()?;
             let drowned = matches!(judge.tank.cover(), Cover::Fixed)
-                && Field::PotImmersion
-                    .limits()
-                    .is_some_and(|limits| {
-                        filled.state.immersion().get::<centimeter>() > limits.usual_high
-                    });
+                && Field::PotImmersion.limits().is_some_and(|limits| {
+                    filled.state.immersion().get::<centimeter>() > limits.usual_high
+                });
             (!filled.state.overflows && !drowned).then(|| self.dry(filled.volume))
         };
         // Rises while possible, then stops being possible; enough from some step on.

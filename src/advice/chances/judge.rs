@@ -116,7 +116,10 @@ impl Judge {
     pub fn feeds_on(&self, taken: Mass) -> bool {
         let charge = self.charge();
         MajorNutrient::ALL.iter().all(|&nutrient| {
-            nutrient.held(&self.mixed.fertilizer).get::<gram_per_liter>() <= 0.0
+            nutrient
+                .held(&self.mixed.fertilizer)
+                .get::<gram_per_liter>()
+                <= 0.0
                 || charge.feeds(nutrient, taken)
         })
     }

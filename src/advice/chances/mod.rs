@@ -6,7 +6,9 @@ mod changes;
 pub(super) mod judge;
 
 pub use bands::Band;
-pub use changes::{Aim, Change, ChangeKind, Changes, ChangesOutcome, Edit, LeftOut, Reason, WANTED};
+pub use changes::{
+    Aim, Change, ChangeKind, Changes, ChangesOutcome, Edit, LeftOut, Reason, WANTED,
+};
 pub use judge::Fate;
 
 use serde::Serialize;
@@ -174,7 +176,8 @@ pub(super) fn summary(
     let weighed = || fates.iter().enumerate().map(|(i, fate)| (fate, weight(i)));
     let share = |holds: fn(&Fate) -> bool| -> f64 {
         if weights.is_none() {
-            return fates.iter().filter(|fate| holds(fate)).count() as f64 / fates.len().max(1) as f64;
+            return fates.iter().filter(|fate| holds(fate)).count() as f64
+                / fates.len().max(1) as f64;
         }
         let sum: f64 = weighed()
             .filter(|(fate, _)| holds(fate))
@@ -236,7 +239,11 @@ fn day_bands(judge: &Judge, ensemble: &Ensemble, weight: &dyn Fn(usize) -> f64) 
         let litres = |hour: &Hour| (start - hour.drawn).max(Volume::default()).get::<liter>();
         let (Some(volume_l), Some(head_g)) = (
             Band::of(under_way.iter().map(|(hour, w)| (litres(hour), *w))),
-            Band::of(under_way.iter().map(|(hour, w)| (hour.head.get::<gram>(), *w))),
+            Band::of(
+                under_way
+                    .iter()
+                    .map(|(hour, w)| (hour.head.get::<gram>(), *w)),
+            ),
         ) else {
             break;
         };

@@ -92,7 +92,7 @@ impl Evidence {
             let added = group
                 .iter()
                 .map(|reading| reading.added)
-                .fold(Volume::default(), |most, added| most.max(added));
+                .fold(Volume::default(), Volume::max);
             start += added;
         }
         for group in notebook.harvest.chunk_by(|a, b| a.day == b.day) {

@@ -14,18 +14,18 @@ use super::chances::{Fate, summary};
 use crate::plan::notebook::{Notebook, NotebookRefusal, SoundNotebook, check_notebook};
 use crate::science::importance::{effective_size, next_power, systematic, weights};
 use crate::science::normal::Normals;
-use crate::season::ensemble::{Draw, Ensemble, SEED, Seasons};
+use crate::season::ensemble::{BLOCK_DAYS, BLOCKS, Draw, Ensemble, SEED, Seasons};
 use crate::season::{Beyond, Hour, LONGEST_DAYS};
 use evidence::Evidence;
 
 /// Seasons that the page weighs a notebook with.
 pub const SEASONS: usize = 400;
 /// Share of the seasons that the weighed ones must be worth; below, they are drawn again.
-const COLLAPSED: f64 = 0.25;
+const COLLAPSED: f64 = 0.4;
 /// The same at each step of drawing again.
 const STEP: f64 = 0.5;
 /// Moves of each season at each step, half of its factors and half of its weather.
-const MOVES: usize = 4;
+const MOVES: usize = 6;
 /// Length of a move along the difference of two seasons: ter Braak (2006), Statistics and Computing
 /// 16:239–249, 2.38 / √(2 d) for d = 3.
 const MOVE: f64 = 0.97;
@@ -195,35 +195,27 @@ impl Tracker {
         let size = self.draws.len();
         let old = self.draws[index];
         let mut new = old;
+        let until = self.evidence.day;
         if pass.is_multiple_of(2) {
-            let other = |chance: &mut Normals| {
-                #[expect(
-                    clippy::cast_possible_truncation,
-                    clippy::cast_sign_loss,
-                    reason = "a share of the number of seasons"
-                )]
-                let place = (chance.share() * size as f64) as usize;
-                place.min(size - 1)
-            };
-            let (a, b) = (other(&mut self.chance), other(&mut self.chance));
+            let (a, b) = (self.place(size), self.place(size));
             for (i, normal) in new.normals.iter_mut().enumerate() {
                 *normal += MOVE * (self.draws[a].normals[i] - self.draws[b].normals[i])
                     + JITTER * self.chance.draw();
             }
         } else {
-            new.weather = self.chance.seed();
+            // Another spell somewhere before the last reading.
+            let spells = usize::try_from(until.div_ceil(BLOCK_DAYS)).map_err(|_| Beyond)?;
+            let spell = self.place(spells.clamp(1, BLOCKS));
+            new.weather[spell] = self.chance.seed();
         }
         self.days.clear();
-        let until = self.evidence.day;
         self.seasons.live(&new, (until, until), &mut self.days)?;
         let log = self.evidence.log_likelihood_of(
             &self.judge,
             &self.days,
             new.factors(self.seasons.spreads())[2],
         );
-        let prior = |draw: &Draw| -> f64 {
-            -0.5 * draw.normals.iter().map(|z| z * z).sum::<f64>()
-        };
+        let prior = |draw: &Draw| -> f64 { -0.5 * draw.normals.iter().map(|z| z * z).sum::<f64>() };
         let ratio = self.power * (log - self.logs[index]) + prior(&new) - prior(&old);
         if libm::log(self.chance.share()) < ratio {
             self.draws[index] = new;
@@ -255,6 +247,17 @@ impl Tracker {
             Phase::Last
         };
         Ok(())
+    }
+
+    /// A place by chance in a list that is not empty.
+    fn place(&mut self, length: usize) -> usize {
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a share of a small count"
+        )]
+        let place = (self.chance.share() * length as f64) as usize;
+        place.min(length.saturating_sub(1))
     }
 
     fn judge_all(&mut self) -> Result<(), Beyond> {
@@ -290,7 +293,11 @@ impl Tracker {
     pub fn outcome(&self) -> NotebookOutcome {
         let mut weights = self.weights();
         weights.truncate(self.fates.len());
-        outcome::outcome(self, &weights, summary(&self.judge, &self.ensemble, &self.fates, Some(&weights)))
+        outcome::outcome(
+            self,
+            &weights,
+            summary(&self.judge, &self.ensemble, &self.fates, Some(&weights)),
+        )
     }
 }
 

@@ -6,13 +6,16 @@ use super::Tracker;
 use super::top_up::{TopUp, top_up};
 use crate::advice::chances::{Band, ChancesOutcome, Edit, WANTED};
 use crate::plan::{Entry, Field};
-use crate::science::importance::quantile;
+use crate::science::importance::effective_size;
+use crate::science::units::Length;
 use crate::science::units::Volume;
 use crate::science::units::length::centimeter;
 use crate::science::units::mass::kilogram;
 use crate::science::units::volume::liter;
-use crate::science::units::Length;
 use crate::season::Hour;
+
+/// Standard deviations to either side of the mean that hold 95 % of a normal distribution.
+const BOTH_ENDS: f64 = 1.96;
 
 /// A factor that a crop taught.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -87,8 +90,18 @@ pub(super) fn outcome(
     let crop = &tracker.judge.sound.crop;
     let spreads = tracker.seasons.spreads();
     let learnt = [
-        learn(tracker, weights, Field::GrowthFactor, (crop.growth_factor, spreads.growth, 0)),
-        learn(tracker, weights, Field::WaterFactor, (crop.water_factor, spreads.water, 1)),
+        learn(
+            tracker,
+            weights,
+            Field::GrowthFactor,
+            (crop.growth_factor, spreads.growth, 0),
+        ),
+        learn(
+            tracker,
+            weights,
+            Field::WaterFactor,
+            (crop.water_factor, spreads.water, 1),
+        ),
     ];
     NotebookOutcome {
         planted: crate::advice::calendar::written(crop.transplanting),
@@ -136,20 +149,27 @@ fn learn(
     field: Field,
     (was, spread, index): (f64, f64, usize),
 ) -> Learnt {
-    let mut sorted: Vec<(f64, f64)> = tracker
-        .draws
-        .iter()
+    // Mean and deviation rather than the outermost of a few hundred seasons: in the logarithm,
+    // where the factor is normal beforehand, it stays nearly so.
+    let values = || tracker.draws.iter().map(|draw| draw.normals[index]);
+    let mean: f64 = values()
         .zip(weights)
-        .map(|(draw, weight)| (draw.normals[index], *weight))
-        .collect();
-    sorted.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let at = |share: f64| was * libm::exp(spread * quantile(&sorted, share).unwrap_or_default());
+        .map(|(value, weight)| value * weight)
+        .sum();
+    let variance: f64 = values()
+        .zip(weights)
+        .map(|(value, weight)| weight * (value - mean) * (value - mean))
+        .sum();
+    // A sample has less than the whole variance.
+    let alive = (1.0 - 1.0 / effective_size(weights).max(2.0)).max(0.5);
+    let away = BOTH_ENDS * libm::sqrt(variance / alive);
+    let at = |normal: f64| was * libm::exp(spread * normal);
     Learnt {
         field,
         was,
-        now: at(0.5),
-        low: at(0.025),
-        high: at(0.975),
+        now: at(mean),
+        low: at(mean - away),
+        high: at(mean + away),
     }
 }
 
@@ -172,7 +192,11 @@ fn closing(tracker: &Tracker) -> Option<Closing> {
     let head_kg = kilograms / f64::from(heads);
     let draught = judge
         .tank
-        .draught(judge.tank.floating_mass(crate::science::units::Mass::new::<kilogram>(head_kg)))
+        .draught(
+            judge
+                .tank
+                .floating_mass(crate::science::units::Mass::new::<kilogram>(head_kg)),
+        )
         .unwrap_or_default();
     let left = judge.tank.volume_at(level, draught).ok()?;
     let water_l = (last.start - left).get::<liter>();

@@ -53,9 +53,7 @@ pub(super) fn top_up(tracker: &Tracker, weights: &[f64]) -> Option<TopUp> {
         let mut values: Vec<(f64, f64)> = members
             .iter()
             .zip(weights)
-            .filter_map(|(member, weight)| {
-                Some((figure(tracker.ensemble.days(member))?, *weight))
-            })
+            .filter_map(|(member, weight)| Some((figure(tracker.ensemble.days(member))?, *weight)))
             .collect();
         values.sort_by(|a, b| a.0.total_cmp(&b.0));
         values
@@ -166,7 +164,10 @@ fn strength(tracker: &Tracker, weights: &[f64], added: Volume) -> Result<(f64, f
     let at_end = |share: f64| -> Result<f64, Beyond> {
         // All litres together, as if mixed from the first day: what is added earlier counts as
         // raw water.
-        let salts = times(&mixed.fertilizer, first + share * (added / whole).get::<ratio>())?;
+        let salts = times(
+            &mixed.fertilizer,
+            first + share * (added / whole).get::<ratio>(),
+        )?;
         let charge = Charge {
             nutrients: salts
                 .plus(chemistry.water_nutrients())

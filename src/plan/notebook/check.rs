@@ -15,7 +15,9 @@ use crate::science::units::length::centimeter;
 use crate::science::units::mass::gram;
 use crate::science::units::thermodynamic_temperature::degree_celsius;
 use crate::science::units::volume::liter;
-use crate::science::units::{ElectricalConductivity, Length, Mass, ThermodynamicTemperature, Volume};
+use crate::science::units::{
+    ElectricalConductivity, Length, Mass, ThermodynamicTemperature, Volume,
+};
 
 /// Days after planting that a reading may lie: as long as seasons are followed.
 const MOST_DAYS: f64 = 150.0;
@@ -197,8 +199,8 @@ pub fn check_notebook(notebook: &Notebook) -> Result<SoundNotebook, NotebookRefu
         let heads = read(&cut.heads, Dimension::Count, 1.0, 1e6)
             .and_then(whole)
             .map_err(|kind| refuse("heads", kind));
-        let mass = read(&cut.mass_g, Dimension::Mass, 0.0, 1e9)
-            .map_err(|kind| refuse("mass_g", kind));
+        let mass =
+            read(&cut.mass_g, Dimension::Mass, 0.0, 1e9).map_err(|kind| refuse("mass_g", kind));
         if let (Ok(day), Ok(heads), Ok(mass)) = (day, heads, mass) {
             harvest.push(Harvested {
                 day,
@@ -229,11 +231,7 @@ pub fn check_notebook(notebook: &Notebook) -> Result<SoundNotebook, NotebookRefu
     })
 }
 
-fn planting_day(
-    notebook: &Notebook,
-    sound: &Sound,
-    problems: &mut Vec<NotebookProblem>,
-) -> Date {
+fn planting_day(notebook: &Notebook, sound: &Sound, problems: &mut Vec<NotebookProblem>) -> Date {
     let own = sound.crop.transplanting;
     if notebook.planted.is_blank() {
         return own;

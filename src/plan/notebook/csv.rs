@@ -3,8 +3,8 @@
 use serde::Serialize;
 use time::Date;
 
-use super::check::{ReadingColumn, judge};
 use super::Reading;
+use super::check::{ReadingColumn, judge};
 use crate::catalog::Keyed;
 use crate::plan::{Entry, Pick, ProblemKind};
 
@@ -210,9 +210,10 @@ fn rows(text: &str, separator: char) -> Result<Vec<Row>, usize> {
     let (mut quoted, mut was_quoted, mut remark) = (false, false, false);
     let mut characters = text.chars().peekable();
     // A last line needs no end of its own.
-    while let Some(character) = characters.next().or_else(|| {
-        (!cells.is_empty() || !cell.is_empty() || was_quoted || quoted).then_some('\n')
-    }) {
+    while let Some(character) = characters
+        .next()
+        .or_else(|| (!cells.is_empty() || !cell.is_empty() || was_quoted || quoted).then_some('\n'))
+    {
         let at_end = characters.peek().is_none();
         if quoted {
             if character == '"' {

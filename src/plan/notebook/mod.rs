@@ -4,7 +4,8 @@ mod check;
 mod csv;
 
 pub use check::{
-    Harvested, NotebookProblem, NotebookRefusal, Observed, Place, ReadingColumn, SoundNotebook, check_notebook,
+    Harvested, NotebookProblem, NotebookRefusal, Observed, Place, ReadingColumn, SoundNotebook,
+    check_notebook,
 };
 pub use csv::{CsvKind, CsvProblem, TableProblem, readings_from_csv, readings_to_csv};
 

@@ -8,15 +8,20 @@ mod weather;
 
 pub use weather::Deviation;
 
+use super::LONGEST_DAYS;
 use super::day::{SunDay, Weather};
 use super::plants::{Beyond, Follow, Hour, Stand, date_of};
-use super::LONGEST_DAYS;
 use crate::plan::Sound;
 use crate::science::normal::Normals;
 use crate::science::units::Area;
 
 /// The seed of all ensembles.
 pub const SEED: u64 = 8;
+
+/// Days whose weather comes from one stream.
+pub const BLOCK_DAYS: u32 = 7;
+/// Streams of weather: enough for the longest season.
+pub const BLOCKS: usize = 22;
 
 /// How far apart seasons lie. Deviations are standard deviations; those of factors are of their
 /// natural logarithm.
@@ -60,8 +65,9 @@ impl Default for Spreads {
 pub struct Draw {
     /// Standard normal numbers of growth, water and uptake.
     pub normals: [f64; 3],
-    /// The stream of the weather up to `turn`.
-    pub weather: u64,
+    /// The streams of the weather up to `turn`, one for every [`BLOCK_DAYS`] days, so that a spell
+    /// can be another without all the weather being so.
+    pub weather: [u64; BLOCKS],
     /// The stream of the weather from `turn` on.
     pub after: u64,
     /// Days after planting from which the weather is another's; [`LONGEST_DAYS`] for never.
@@ -74,7 +80,7 @@ impl Draw {
         let mut chance = Normals::stream(seed, member);
         Self {
             normals: [chance.draw(), chance.draw(), chance.draw()],
-            weather: chance.seed(),
+            weather: std::array::from_fn(|_| chance.seed()),
             after: chance.seed(),
             turn: LONGEST_DAYS,
         }
@@ -149,8 +155,8 @@ impl Seasons {
         } = self;
         let [growth, water, _] = draw.factors(spreads);
         let stand = Stand::new(sound, *open_area, (growth, water))?;
-        let mut chance = Normals::stream(draw.weather, 0);
-        let mut deviation = Deviation::default().next(&mut chance);
+        let mut chance = Normals::stream(draw.weather[0], 0);
+        let mut deviation = Deviation::default();
         let summary = stand.live(
             &mut |day| {
                 let index = usize::try_from(day).map_err(|_| Beyond)?;
@@ -158,14 +164,14 @@ impl Seasons {
                     let date = date_of(sound, u32::try_from(suns.len()).map_err(|_| Beyond)?)?;
                     suns.push(SunDay::new(&sound.climate, date)?);
                 }
-                if day > 0 {
-                    if day == draw.turn {
-                        chance = Normals::stream(draw.after, 0);
-                    }
-                    deviation = deviation.next(&mut chance);
+                if day == draw.turn {
+                    chance = Normals::stream(draw.after, 0);
+                } else if day < draw.turn && day.is_multiple_of(BLOCK_DAYS) {
+                    let block = usize::try_from(day / BLOCK_DAYS).map_err(|_| Beyond)?;
+                    chance = Normals::stream(*draw.weather.get(block).ok_or(Beyond)?, 0);
                 }
-                let (climate, sun) =
-                    deviation.apply(spreads, &sound.climate, suns[index].as_ref())?;
+                deviation = deviation.next(&mut chance);
+                let (climate, sun) = deviation.apply(spreads, &sound.climate, suns[index].as_ref());
                 Weather::new(&climate, &stand.model)?.day(sun.as_ref())
             },
             &Follow {
@@ -220,9 +226,9 @@ impl Ensemble {
         for index in from..to {
             let draw = self.draws[index];
             let first = self.days.len();
-            let harvest_day = self
-                .seasons
-                .live(&draw, (self.least_days, LONGEST_DAYS), &mut self.days)?;
+            let harvest_day =
+                self.seasons
+                    .live(&draw, (self.least_days, LONGEST_DAYS), &mut self.days)?;
             self.members.push(Member {
                 draw,
                 harvest_day,

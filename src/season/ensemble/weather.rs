@@ -1,7 +1,6 @@
 //! Weather that differs from the plan's average day, and persists from one day to the next.
 
 use super::super::day::SunDay;
-use super::super::plants::Beyond;
 use super::Spreads;
 use crate::plan::{Climate, Daylight, Light};
 use crate::science::normal::Normals;
@@ -65,7 +64,7 @@ impl Deviation {
         spreads: &Spreads,
         climate: &Climate,
         sun: Option<&SunDay>,
-    ) -> Result<(Climate, Option<SunDay>), Beyond> {
+    ) -> (Climate, Option<SunDay>) {
         let away = |value: f64| value.clamp(-MOST, MOST);
         let indoors = matches!(climate.light, Light::Lamps { .. });
         let kelvin = if indoors {
@@ -103,7 +102,7 @@ impl Deviation {
                 through,
             };
         }
-        Ok((day, sun))
+        (day, sun)
     }
 }
 
