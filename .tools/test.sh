@@ -37,6 +37,7 @@ stage "lint, page" cargo clippy --locked --quiet --target $wasm --lib --bin slac
 stage documentation env RUSTDOCFLAGS="-D warnings" cargo doc --locked --quiet --no-deps --lib --target $wasm
 stage "published values, regenerated" python3 tests/published/generators/check.py
 stage "comparison with PHREEQC" python3 tests/peers/phreeqc/compare.py
+stage "comparison with NumPy" python3 tests/peers/ensemble/monte_carlo.py
 stage "page, built" .tools/build.sh
 stage "page, sizes" node .tools/sizes.mjs dist
 # By name: what a folder argument means has changed between versions of Node.

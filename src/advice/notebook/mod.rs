@@ -24,7 +24,7 @@ pub const SEASONS: usize = 400;
 const COLLAPSED: f64 = 0.4;
 /// The same at each step of drawing again.
 const STEP: f64 = 0.5;
-/// Moves of each season at each step, half of its factors and half of its weather.
+/// Moves of each season at each step, a third of its factors and the others of its weather.
 const MOVES: usize = 6;
 /// Length of a move along the difference of two seasons: ter Braak (2006), Statistics and Computing
 /// 16:239–249, 2.38 / √(2 d) for d = 3.
@@ -196,7 +196,7 @@ impl Tracker {
         let old = self.draws[index];
         let mut new = old;
         let until = self.evidence.day;
-        if pass.is_multiple_of(2) {
+        if pass.is_multiple_of(3) {
             let (a, b) = (self.place(size), self.place(size));
             for (i, normal) in new.normals.iter_mut().enumerate() {
                 *normal += MOVE * (self.draws[a].normals[i] - self.draws[b].normals[i])
