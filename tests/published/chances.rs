@@ -143,9 +143,17 @@ fn surveyed_water_use_lies_within_the_band_of_a_like_climate() {
     ] {
         set(&mut plan, field, value);
     }
-    let band = outcome(&plan).water_per_kg_l.expect("a band");
-    println!("lamps {band:?}");
-    within("best of a chamber", 13.3, band.low, band.high);
+    // A best is no middle: it lies below that, and yet some of the seasons go as low.
+    let mut chances = Chances::new(&plan, SEASONS).expect("sound");
+    while !chances.advance(SEASONS).expect("within the models") {}
+    let middle = chances.outcome().water_per_kg_l.expect("a band").middle;
+    let least = chances
+        .fates()
+        .iter()
+        .map(|fate| fate.water_per_kg_l)
+        .fold(f64::INFINITY, f64::min);
+    println!("lamps {least} to {middle}");
+    within("best of a chamber", 13.3, least, middle);
 }
 
 #[test]
