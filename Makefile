@@ -5,7 +5,7 @@
 #   make check      the quick checks: format, lint and tests of the core
 #   make test       every check, browsers included
 #   make bench      times a season, side by side with general reference codes
-#   make pictures   takes the pictures of the README
+#   make pictures   takes the pictures of the README, and draws the icons of the installed page
 #   make clean      removes what was built here (the shared tools stay in the cache)
 
 SHELL := bash
@@ -36,6 +36,7 @@ bench:
 pictures: dist
 	@$(TOOLS)/setup.sh test
 	@node tests/browser/pictures.mjs
+	@node tests/browser/icons.mjs
 
 clean:
 	@cargo clean

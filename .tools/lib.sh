@@ -11,6 +11,7 @@ cd "$root"
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/slackwater
 trunk_dir=$cache/trunk-$TRUNK
 wasm_bindgen_dir=$cache/wasm-bindgen-$WASM_BINDGEN
+geckodriver_dir=$cache/geckodriver-$GECKODRIVER
 node_bin=$root/tests/browser/node_modules/.bin
 
 say() { printf '== %s\n' "$*"; }

@@ -3,7 +3,7 @@
 # Usage: .tools/setup.sh check | page | test
 #   check  Rust with its formatter and linter
 #   page   check, and what builds and serves the page
-#   test   page, and a browser, a PDF reader and Python packages
+#   test   page, and three browsers with their drivers, a PDF reader and Python packages
 # shellcheck source=lib.sh
 . "$(dirname "$0")/lib.sh"
 
@@ -47,11 +47,19 @@ need_wasm_target() {
     rustup target add wasm32-unknown-unknown
 }
 
+# The standard library is compiled along with the page, for size; build.sh does without it if need be.
+need_rust_source() {
+    [ -e "$(rustc --print sysroot)/lib/rustlib/src/rust/library/Cargo.lock" ] && return
+    have rustup || { say "no rustup to add the source of Rust's library: the page will be larger" && return; }
+    say "adding the source of Rust's library"
+    rustup component add rust-src || say "that failed: the page will be larger"
+}
+
 # need_cargo_tool FOLDER PROGRAM CRATE VERSION [--locked]
 need_cargo_tool() {
     local folder=$1 program=$2 crate=$3 version=$4
     shift 4
-    case "$("$folder/bin/$program" --version 2>/dev/null)" in *" $version") return ;; esac
+    case "$("$folder/bin/$program" --version 2>/dev/null | head -n 1) " in *" $version "*) return ;; esac
     say "building $crate $version into $folder (once for all clones; some minutes)"
     # The flags and folders of this project's own builds are not meant for its tools.
     env -u RUSTFLAGS -u CARGO_TARGET_DIR -u CARGO_BUILD_TARGET \
@@ -77,6 +85,11 @@ need_npm_packages() {
 need_browser() {
     local missing=()
     [ -n "${CHROMIUM:-}" ] || have chromium || missing+=(chromium)
+    # The main job runs in three engines, each with its driver; WebKit's browser needs a screen.
+    have chromedriver || missing+=(chromium-driver)
+    have firefox-esr || missing+=(firefox-esr)
+    have WebKitWebDriver || missing+=(webkit2gtk-driver)
+    have xvfb-run && have xauth || missing+=(xvfb xauth)
     have pdftotext && have pdfinfo || missing+=(poppler-utils)
     # A browser without a single font prints empty boxes.
     [ -n "$(fc-list 2>/dev/null)" ] || missing+=(fontconfig fonts-liberation)
@@ -119,6 +132,7 @@ check_versions
 need_rust
 [ "$job" = check ] && exit
 need_wasm_target
+need_rust_source
 need_node "$NODE_FOR_PAGE" "building the page"
 need_npm_packages
 need_cargo_tool "$trunk_dir" trunk trunk "$TRUNK" --locked
@@ -127,4 +141,5 @@ need_cargo_tool "$wasm_bindgen_dir" wasm-bindgen wasm-bindgen-cli "$WASM_BINDGEN
 [ "$job" = page ] && exit
 need_node "$NODE_FOR_TESTS" "the browser tests"
 need_browser
+need_cargo_tool "$geckodriver_dir" geckodriver geckodriver "$GECKODRIVER" --locked
 need_python

@@ -38,6 +38,8 @@ stage documentation env RUSTDOCFLAGS="-D warnings" cargo doc --locked --quiet --
 stage "published values, regenerated" python3 tests/published/generators/check.py
 stage "comparison with PHREEQC" python3 tests/peers/phreeqc/compare.py
 stage "comparison with NumPy" python3 tests/peers/ensemble/monte_carlo.py
+stage "licences and sources" node .tools/dependencies.mjs
+stage "calendar files, read back" python3 tests/peers/calendar/read_back.py
 stage "page, built" .tools/build.sh
 stage "page, sizes" node .tools/sizes.mjs dist
 # By name: what a folder argument means has changed between versions of Node.

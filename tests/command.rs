@@ -604,3 +604,39 @@ fn readings_and_notebooks_are_forecast_alike() {
     );
     std::fs::remove_dir_all(&folder).expect("removed");
 }
+
+#[test]
+fn the_calendar_file_holds_the_dates_of_the_outcome() {
+    for name in EXAMPLES {
+        let plan = example(name);
+        let calendar = &solved(&plan)["calendar"];
+        for arguments in [&["--calendar"][..], &["--calendar", "-"][..]] {
+            let output = run(arguments, plan.as_bytes());
+            assert_eq!(output.status.code(), Some(0));
+            let file = String::from_utf8(output.stdout).expect("text");
+            assert!(file.starts_with("BEGIN:VCALENDAR\r\n"), "{name}");
+            assert!(file.ends_with("END:VCALENDAR\r\n"), "{name}");
+            let harvest = calendar["harvest"].as_str().expect("a harvest");
+            let day = format!("DTSTART;VALUE=DATE:{}\r\n", harvest.replace('-', ""));
+            assert!(file.contains(&day), "{name}");
+        }
+    }
+    let output = run(&["--calendar"], b"{}");
+    assert_eq!(output.status.code(), Some(2));
+    assert!(output.stdout.is_empty());
+}
+
+#[test]
+fn roots_and_succession_are_in_the_outcome() {
+    let mut plan: Value = serde_json::from_str(&example("bucket")).expect("JSON");
+    let outcome = solved(&plan.to_string());
+    let days = outcome["season"]["days"].as_array().map(Vec::len);
+    assert_eq!(outcome["roots"]["days"].as_array().map(Vec::len), days);
+    assert!(outcome["roots"]["failure"].is_null() && outcome["succession"].is_null());
+    plan["crop"]["people"] = 20.into();
+    assert_eq!(solved(&plan.to_string())["succession"]["containers"], 98);
+    plan["container"]["fill_depth_cm"] = 30.into();
+    let failure = &solved(&plan.to_string())["roots"]["failure"];
+    assert_eq!(failure["kind"], "contact_lost");
+    assert_eq!(failure["mends"][0]["mend"], "fill_depth");
+}

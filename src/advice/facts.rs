@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::outcome::{Material, NextCrop, Saturation, StockContent, WaterItem};
+use super::roots::Mend;
 use crate::plan::Field;
 use crate::season::MajorNutrient;
 
@@ -16,6 +17,8 @@ pub enum Weight {
     Caution,
     /// A check that passed.
     Sound,
+    /// Good practice that belongs to every such plan; nothing is wrong.
+    Reminder,
 }
 
 /// One finding.
@@ -162,6 +165,65 @@ pub enum Fact {
     GrowOn { next: NextCrop },
     /// The season is warmer than the crop likes.
     Warm { mean_c: f64, limit_c: f64 },
+    /// Pots and roots keep touch with the solution all season.
+    RootsReach {
+        day: Option<u32>,
+        contact_lost_day: Option<u32>,
+    },
+    /// The pots lose the solution before the roots have reached it.
+    ContactLost {
+        day: u32,
+        short_cm: f64,
+        mends: Vec<Mend>,
+    },
+    /// The level falls away from the roots.
+    RootsHang {
+        day: u32,
+        short_cm: f64,
+        mends: Vec<Mend>,
+    },
+    /// Warm solution holds little oxygen.
+    WarmSolution {
+        solution_c: f64,
+        limit_c: f64,
+        oxygen_mg_per_l: f64,
+    },
+    /// Mosquitoes can reach the solution and grow up in it.
+    Mosquitoes {
+        mean_c: f64,
+        culex_days: f64,
+        aedes_days: f64,
+        season_days: u32,
+    },
+    /// A clear container lets light through to the solution.
+    AlgaeInClearWall,
+    /// Light falls on the solution beside the boards.
+    AlgaeAtEdges { open_cm2: f64 },
+    /// Hot, dry middays.
+    MiddayWilt {
+        max_c: f64,
+        deficit_kpa: f64,
+        limit_kpa: f64,
+    },
+    /// Tip burn: strong light, warm and moist air.
+    TipBurn {
+        light_mol: f64,
+        limit_mol: f64,
+        mean_c: f64,
+        humidity_pct: f64,
+    },
+    /// Rain can reach the solution.
+    RainDilutes,
+    /// When to drain and clean.
+    DrainInterval { crops: u32, days: u32 },
+    /// What a used container may have held.
+    FoodContainer,
+    /// What a tank is lined with.
+    TankLiner,
+    /// Clean hands and washed leaves.
+    CleanHarvest,
+    /// Where spent solution may go.
+    SpentSolution { volume_l: f64 },
     /// Little light.
     Dim { light_mol: f64, limit_mol: f64 },
     /// More radiation than a clear sky gives.

@@ -5,6 +5,8 @@ use super::boards::{LEAST_LEFT_CM, SOUND_GAP_CM};
 use super::facts::{Fact, Finding, Weight};
 use super::growing_on::STRONG_MS_PER_CM;
 use super::outcome::{BoardsOutcome, Fill, Outcome, SeasonOutcome};
+use super::practice;
+use super::roots::RootsFailureKind;
 use crate::catalog::shelters::Shelter;
 use crate::plan::{Method, Sound, Unusual};
 use crate::science::label::{Concentrations, Nutrient};
@@ -49,7 +51,9 @@ pub(super) fn findings(sound: &Sound, outcome: &Outcome, overflows: bool) -> Vec
     feeding(&mut list, outcome);
     label(&mut list, sound);
     chemistry(&mut list, outcome);
+    roots(&mut list, outcome);
     climate(&mut list, sound, season);
+    practice::practice(&mut list, sound, outcome);
     safety(&mut list, sound, outcome);
     for &Unusual {
         field,
@@ -73,10 +77,10 @@ pub(super) fn findings(sound: &Sound, outcome: &Outcome, overflows: bool) -> Vec
     list.0
 }
 
-struct List(Vec<Finding>);
+pub(super) struct List(Vec<Finding>);
 
 impl List {
-    fn add(&mut self, weight: Weight, fact: Fact) {
+    pub(super) fn add(&mut self, weight: Weight, fact: Fact) {
         self.0.push(Finding { weight, fact });
     }
 
@@ -390,6 +394,36 @@ fn chemistry(list: &mut List, outcome: &Outcome) {
     for next in &outcome.growing_on {
         list.judge(!next.drain, Fact::GrowOn { next: *next });
     }
+}
+
+fn roots(list: &mut List, outcome: &Outcome) {
+    let roots = &outcome.roots;
+    let Some(failure) = &roots.failure else {
+        list.add(
+            Weight::Sound,
+            Fact::RootsReach {
+                day: roots.reached_day,
+                contact_lost_day: roots.contact_lost_day,
+            },
+        );
+        return;
+    };
+    let (day, short_cm, mends) = (failure.day, failure.short_cm, failure.mends.clone());
+    list.add(
+        Weight::Stop,
+        match failure.kind {
+            RootsFailureKind::ContactLost => Fact::ContactLost {
+                day,
+                short_cm,
+                mends,
+            },
+            RootsFailureKind::RootsHang => Fact::RootsHang {
+                day,
+                short_cm,
+                mends,
+            },
+        },
+    );
 }
 
 fn climate(list: &mut List, sound: &Sound, season: &SeasonOutcome) {

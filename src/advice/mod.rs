@@ -3,7 +3,9 @@
 
 mod boards;
 mod calendar;
+mod calendar_file;
 pub mod chances;
+mod curves;
 mod doses;
 mod facts;
 mod fill;
@@ -12,13 +14,18 @@ mod growing_on;
 mod mixing;
 pub mod notebook;
 mod outcome;
+mod practice;
 mod protons;
+mod roots;
 mod section;
 mod solution;
 mod stocks;
+mod succession;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
-pub use calendar::Calendar;
+pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
+pub use calendar_file::{CalendarKind, CalendarWords, calendar_entries, calendar_file};
+pub use curves::{Curve, CurveOf, curves, day_ticks};
 pub use facts::{Fact, Finding, Weight};
 pub use outcome::{
     BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
@@ -27,8 +34,10 @@ pub use outcome::{
     WaterOutcome,
 };
 pub use protons::ProtonOutcome;
+pub use roots::{Change, Mend, MendWay, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
+pub use succession::{Demand, Planting, Succession, succession};
 
 use crate::catalog::salt_tolerance;
 use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
@@ -66,7 +75,7 @@ use mixing::Mixed;
 /// ```
 pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
     let (sound, chemistry, mixed) = prepare(plan)?;
-    work_out(&sound, &plan.fertilizer.currency, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+    work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))
 }
 
 /// The problem of a plan that lies beyond the models.
@@ -102,8 +111,8 @@ fn season_temperature(sound: &Sound) -> ThermodynamicTemperature {
 }
 
 fn work_out(
+    plan: &Plan,
     sound: &Sound,
-    currency: &str,
     chemistry: &Chemistry,
     mixed: &Mixed,
 ) -> Result<Outcome, Beyond> {
@@ -144,7 +153,7 @@ fn work_out(
     );
     doses.cost = doses::cost(
         &sound.fertilizer,
-        currency,
+        &plan.fertilizer.currency,
         mixed,
         filled.volume,
         &doses.doses,
@@ -158,9 +167,15 @@ fn work_out(
     let season = season_outcome(sound, &filled, &course, &fall, &charge, &followed);
     let calendar = calendar::calendar(
         &sound.crop,
-        boards.as_ref().and_then(|boards| boards.rest_day),
-        season.harvest_day,
+        calendar::Days {
+            boards_rest: boards.as_ref().and_then(|boards| boards.rest_day),
+            pots_leave: fall.foot_hour.map(day_of),
+            harvest: season.harvest_day,
+            grows_on: growing_on.first().is_some_and(|next| !next.drain),
+        },
     );
+    let roots = roots::outcome(plan, sound, &filled, &fall, &course)?;
+    let succession = succession::of_plan(sound, season.harvest_day);
     let target = sound.crop.target_head.get::<gram>();
     let head_shares: Vec<f64> = season
         .days
@@ -168,7 +183,14 @@ fn work_out(
         .map(|day| (day.head_g / target).min(1.0))
         .collect();
     let mut outcome = Outcome {
-        section: section::section(sound, &tank, filled.depth, &fall.days, &head_shares),
+        section: section::section(
+            sound,
+            &tank,
+            filled.depth,
+            &fall.days,
+            &roots.days,
+            &head_shares,
+        ),
         growing_on,
         fill,
         fertilizer: doses,
@@ -178,8 +200,10 @@ fn work_out(
         stocks_together,
         water,
         season,
+        roots,
         boards,
         calendar,
+        succession,
         assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };

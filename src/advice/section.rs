@@ -2,6 +2,7 @@
 //!
 //! x runs from the middle of the container to the right, y from the floor upwards.
 
+use super::roots::RootsDay;
 use crate::plan::{Boards, Container, Sound};
 use crate::science::units::Length;
 use crate::science::units::length::millimeter;
@@ -61,7 +62,21 @@ pub struct Moment {
     pub underside_mm: f64,
     /// Share of the target mass that a head has reached, at most 1.
     pub head_share: f64,
+    /// Foot of the pots.
+    pub foot_mm: f64,
+    /// The lowest tips of the roots; inside the pot until they have left it.
+    pub tip_mm: f64,
+    /// Where the roots in moist air begin; `None` where there are none.
+    pub air_roots_top_mm: Option<f64>,
+    /// The level that a refill must not pass; `None` while boards float.
+    pub never_above_mm: Option<f64>,
+    /// Whether the pots stand in the solution.
+    pub contact: bool,
+    /// Whether the tips are in the solution.
+    pub reached: bool,
 }
+
+const MM_PER_CM: f64 = 10.0;
 
 fn mm(length: Length) -> f64 {
     length.get::<millimeter>()
@@ -73,6 +88,7 @@ pub(super) fn section(
     tank: &Tank,
     fill_mark: Length,
     states: &[State],
+    roots: &[RootsDay],
     head_shares: &[f64],
 ) -> Section {
     let container = &sound.container;
@@ -111,11 +127,18 @@ pub(super) fn section(
         fill_mark_mm: mm(fill_mark),
         days: states
             .iter()
+            .zip(roots)
             .zip(head_shares)
-            .map(|(state, &head_share)| Moment {
+            .map(|((state, roots), &head_share)| Moment {
                 level_mm: mm(state.level),
                 underside_mm: mm(state.underside),
                 head_share,
+                foot_mm: mm(state.foot),
+                tip_mm: roots.tip_cm * MM_PER_CM,
+                air_roots_top_mm: roots.air_roots_top_cm.map(|cm| cm * MM_PER_CM),
+                never_above_mm: roots.never_above_cm.map(|cm| cm * MM_PER_CM),
+                contact: roots.contact,
+                reached: roots.reached,
             })
             .collect(),
         wall,

@@ -116,7 +116,7 @@ fn cautions(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     outcome
         .findings
         .iter()
-        .filter(|finding| finding.weight != Weight::Sound && at_the_bench(&finding.fact))
+        .filter(|finding| finding.weight < Weight::Sound && at_the_bench(&finding.fact))
         .take(MOST_CAUTIONS)
         .map(|finding| words::finding(finding, units))
         .collect()
@@ -128,6 +128,8 @@ fn at_the_bench(fact: &Fact) -> bool {
         Fact::RunsOut { .. }
             | Fact::NotReached { .. }
             | Fact::PotsHangAbove { .. }
+            | Fact::ContactLost { .. }
+            | Fact::RootsHang { .. }
             | Fact::Overflows
             | Fact::BoardsSink
             | Fact::RestAtPlanting { .. }

@@ -1,17 +1,16 @@
 //! Blends and salts of the grower's own, kept on this device for all plans.
 
-use leptos::prelude::*;
-use serde::{Deserialize, Serialize};
-
 use super::browser;
 use super::state::{App, app};
 use super::words;
 use crate::catalog::blends::BlendChoice;
+use crate::plan::members::members;
 use crate::plan::{Entry, LabelPlan, Pick, SaltLine};
+use leptos::prelude::*;
 
+members! {
 /// What is kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Materials {
     /// Blends, by the label of their bag.
     pub blends: Vec<KeptBlend>,
@@ -20,8 +19,7 @@ pub struct Materials {
 }
 
 /// A blend that was kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct KeptBlend {
     /// The grower's name for it.
     pub name: String,
@@ -29,6 +27,7 @@ pub struct KeptBlend {
     pub label: LabelPlan,
     /// Price of a kilogram.
     pub price_per_kg: Entry,
+}
 }
 
 impl App {

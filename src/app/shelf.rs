@@ -152,10 +152,12 @@ pub fn PlanList(
     }
 }
 
-/// Quiet notices: a deletion to take back, storage that does not work.
+/// Quiet notices: a deletion to take back, storage that does not work, a newer release.
 #[component]
 pub fn Notices() -> impl IntoView {
     let app = app();
+    let newer = RwSignal::new(false);
+    browser::when_update_ready(move || newer.set(true));
     view! {
         <div class="notices" role="status">
             {move || app.deleted.get().map(|deleted| view! {
@@ -169,13 +171,25 @@ pub fn Notices() -> impl IntoView {
                     </button>
                 </p>
             })}
+            // Loading anew would lose plans that the browser does not keep.
+            {move || (newer.get() && app.keeps.get()).then(|| view! {
+                <p class="notice">
+                    <span>{words::UPDATE_READY}</span>
+                    <button type="button" class="quiet" id="update" on:click=move |_| browser::take_update()>
+                        {words::TAKE_UPDATE}
+                    </button>
+                    <button type="button" class="quiet" on:click=move |_| newer.set(false)>
+                        {words::DISMISS}
+                    </button>
+                </p>
+            })}
             {move || (!app.keeps.get()).then(|| view! {
                 <p class="notice care"><span>{words::NOT_KEPT}</span></p>
             })}
             {move || app.set_aside.get().map(|text| view! {
                 <p class="notice care">
                     <span>{words::SET_ASIDE}</span>
-                    <a download=words::SET_ASIDE_FILE href=browser::file_address(&text)>
+                    <a download=words::SET_ASIDE_FILE href=browser::file_address("application/json", &text)>
                         {words::SAVE_SET_ASIDE}
                     </a>
                     <button

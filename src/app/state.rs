@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use leptos::prelude::*;
 
 use super::browser::{self, Found, Kept, Store};
-use crate::advice::{Fact, Outcome};
+use crate::advice::{Fact, Mend, Outcome};
 use crate::catalog::Keyed;
 use crate::plan::{Entry, Example, Field, Plan, Problem, UnitSystem, used_fields};
 use crate::solve;
@@ -54,6 +54,15 @@ impl Deleted {
     }
 }
 
+/// A change that mended a plan, until the plan is changed again.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mended {
+    before: Plan,
+    after: Plan,
+    /// The change.
+    pub mend: Mend,
+}
+
 /// The page's state; cheap to copy.
 #[derive(Clone, Copy)]
 pub struct App {
@@ -75,6 +84,7 @@ pub struct App {
     pub day: RwSignal<Option<usize>>,
     /// The plan that was deleted last.
     pub deleted: RwSignal<Option<Deleted>>,
+    mended: RwSignal<Option<Mended>>,
     /// Whether the browser keeps plans.
     pub keeps: RwSignal<bool>,
     /// A stored text that could not be read.
@@ -146,6 +156,7 @@ impl App {
             step: RwSignal::new(Step::Container),
             day: RwSignal::new(None),
             deleted: RwSignal::new(None),
+            mended: RwSignal::new(None),
             keeps: RwSignal::new(keeps),
             set_aside: RwSignal::new(set_aside),
         };
@@ -330,6 +341,39 @@ impl App {
                 store.plans.insert(place, kept);
             });
             self.open_plan(Some(id));
+        }
+    }
+
+    /// Makes a change that mends the open plan; it can be taken back.
+    pub fn mend(self, mend: Mend) {
+        if let Some(before) = self.plan.get_untracked() {
+            let mut after = before.clone();
+            mend.apply(&mut after);
+            self.edit(|plan| plan.clone_from(&after));
+            self.mended.set(Some(Mended {
+                before,
+                after,
+                mend,
+            }));
+            // The button that did it is gone.
+            browser::focus_soon("unmend");
+        }
+    }
+
+    /// The last mend, while the plan is as it left it.
+    pub fn mended(self) -> Option<Mended> {
+        let mended = self.mended.get()?;
+        self.plan
+            .with(|plan| plan.as_ref() == Some(&mended.after))
+            .then_some(mended)
+    }
+
+    /// Takes the last mend back.
+    pub fn unmend(self) {
+        if let Some(mended) = self.mended.get_untracked() {
+            self.mended.set(None);
+            self.edit(|plan| *plan = mended.before);
+            browser::focus_soon("findings");
         }
     }
 

@@ -4,6 +4,7 @@
 //! `slackwater-solve --ensemble N [FILE]` lives through N seasons of a plan and prints the chances
 //! and the changes that make it sure; with `--readings TABLE` it prints the forecast after the
 //! readings of a crop under way. `slackwater-solve --notebook FILE` reads a whole notebook.
+//! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
 //!
 //! Exit 0: an outcome or example was printed. Exit 2: the plan has problems, all of them printed
 //! as JSON on standard error. Exit 1: the command was not understood or the file not read.
@@ -15,7 +16,9 @@ use std::process::ExitCode;
 use serde::Serialize;
 use slackwater::advice::chances::{self, Chances, ChancesOutcome, ChangesOutcome};
 use slackwater::advice::notebook::{self, NotebookOutcome, Tracker};
-use slackwater::advice::{Beyond, SolutionOutcome, solution_of_ions};
+use slackwater::advice::{
+    Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, solution_of_ions,
+};
 use slackwater::catalog::Keyed;
 use slackwater::plan::notebook::{Notebook, NotebookRefusal, readings_from_csv};
 use slackwater::plan::{Example, IonList, IonProblem, Plan, check};
@@ -27,6 +30,7 @@ const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE 
        slackwater-solve [--ensemble N] --readings TABLE [FILE]
            forecast of a crop under way; TABLE has columns such as date,level_cm,ec_ms_per_cm
        slackwater-solve [--ensemble N] --notebook [FILE]
+       slackwater-solve --calendar [FILE]   plan as JSON, its dates as an iCalendar file
        slackwater-solve --solution [FILE]   ions as JSON, such as
            {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
 
@@ -39,6 +43,8 @@ fn main() -> ExitCode {
             Some(example) => print(&example.plan().to_json()),
             None => misunderstood(&format!("there is no example '{name}'\n{USAGE}")),
         },
+        ["--calendar"] | ["--calendar", "-"] => calendar(read_all(std::io::stdin())),
+        ["--calendar", file] => calendar(std::fs::File::open(file).and_then(read_all)),
         ["--solution"] | ["--solution", "-"] => ions(read_all(std::io::stdin())),
         ["--solution", file] => ions(std::fs::File::open(file).and_then(read_all)),
         [] | ["-"] => answer(read_all(std::io::stdin())),
@@ -181,6 +187,58 @@ fn answer(text: std::io::Result<String>) -> ExitCode {
             Ok(outcome) => print_json(&outcome),
             Err(problems) => refuse(&problems),
         },
+    }
+}
+
+/// The dates of a plan.
+fn calendar(text: std::io::Result<String>) -> ExitCode {
+    let text = match text {
+        Err(error) => return misunderstood(&error.to_string()),
+        Ok(text) => text,
+    };
+    let solved = Plan::from_json(&text).and_then(|plan| Ok((solve(&plan)?, plan)));
+    match solved {
+        Err(problems) => refuse(&problems),
+        Ok((outcome, plan)) => {
+            let file = calendar_file(&plan, &outcome.calendar, calendar_words);
+            // Every line of the file brings its own end.
+            let _ = std::io::stdout().write_all(file.as_bytes());
+            ExitCode::SUCCESS
+        }
+    }
+}
+
+/// The words of the calendar file: the page has its own.
+fn calendar_words(kind: CalendarKind) -> CalendarWords {
+    let (summary, description) = match kind {
+        CalendarKind::Seeding => ("Sow", "Sow the seed in plugs."),
+        CalendarKind::Transplanting => (
+            "Fill, mix and plant",
+            "Fill to the mark, mix in the fertilizer, hang in the pots.",
+        ),
+        CalendarKind::BoardsRest => (
+            "Boards come to rest",
+            "From now on moist air opens under the boards. Do not top up.",
+        ),
+        CalendarKind::PotsLeave => (
+            "Pots hang above the solution",
+            "The roots must be in the solution. Do not top up: air roots drown.",
+        ),
+        CalendarKind::Harvest => ("Harvest", "Cut with clean hands and a clean knife."),
+        CalendarKind::Clean => (
+            "Drain and clean",
+            "Spread what is left on soil that can use it, never into a stream or storm drain.",
+        ),
+        CalendarKind::Refill => (
+            "Top up for the next crop",
+            "Raw water and the share of fertilizer that the plan names; boards float off.",
+        ),
+        CalendarKind::SeedNext => ("Sow the next crop", "So that it is ready to plant in time."),
+        CalendarKind::Replant => ("Plant the next crop", "As the first."),
+    };
+    CalendarWords {
+        summary: summary.to_owned(),
+        description: description.to_owned(),
     }
 }
 

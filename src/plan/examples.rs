@@ -88,6 +88,8 @@ fn common() -> Plan {
     crop.target_head_g = Entry::Number(200.0);
     crop.growth_factor = Entry::Number(0.75);
     crop.water_factor = Entry::Number(1.0);
+    crop.heads_per_person_week = Entry::Number(2.0);
+    crop.turnaround_days = Entry::Number(2.0);
     let fertilizer = &mut plan.fertilizer;
     fertilizer.dosing = Pick::Known(Dosing::DryBlend);
     fertilizer.strength_by = Pick::Known(StrengthBy::Conductivity);

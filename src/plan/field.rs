@@ -245,6 +245,12 @@ fields! {
         GrowthFactor = crop.growth_factor, Factor, 0.1..=2.0, usual 0.5..=1.2;
         /// Multiplies the water that the crop draws: 1 unless a crop before taught otherwise.
         WaterFactor = crop.water_factor, Factor, 0.1..=5.0, usual 0.5..=2.0;
+        /// People who want heads every week; empty: no succession.
+        People = crop.people, Count, 1.0..=100_000.0, usual 1.0..=2000.0;
+        /// Heads that each of them eats in a week.
+        HeadsPerPersonWeek = crop.heads_per_person_week, Factor, 0.05..=50.0, usual 0.2..=7.0;
+        /// Days between the end of a harvest and the next planting; empty: two.
+        TurnaroundDays = crop.turnaround_days, Days, 0.0..=60.0, usual 1.0..=7.0;
 
         /// Total nitrogen of the blend.
         LabelNitrogen = fertilizer.label.nitrogen_pct, Percent, 0.0..=100.0, usual 0.0..=46.0;
@@ -390,6 +396,13 @@ fields! {
         DaylightBy = climate.daylight_by;
         /// The shelter.
         Shelter = climate.shelter;
+    }
+}
+
+impl Field {
+    /// Whether the field may stay empty.
+    pub const fn optional(self) -> bool {
+        matches!(self, Self::FillDepth | Self::People | Self::TurnaroundDays)
     }
 }
 

@@ -8,6 +8,7 @@ mod examples;
 mod field;
 mod figure;
 mod ions;
+pub(crate) mod members;
 mod model;
 pub mod notebook;
 mod nudge;

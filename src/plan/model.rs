@@ -3,12 +3,11 @@
 //! Every field stays in the document whether or not the present choices use it, so that trying
 //! another shape and coming back loses nothing. The unit of a number is part of its name.
 
-use serde::{Deserialize, Serialize};
-
 use super::choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
     StrengthBy, WaterKind,
 };
+use super::members::members;
 use super::{Entry, Pick};
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
@@ -22,9 +21,9 @@ use crate::catalog::shelters::Shelter;
 /// The version of the plan document that this program writes.
 pub const VERSION: u32 = 1;
 
+members! {
 /// A whole plan.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
     /// Version of the document.
     pub version: u32,
@@ -40,23 +39,8 @@ pub struct Plan {
     pub climate: ClimatePlan,
 }
 
-impl Default for Plan {
-    /// An empty plan: every field is still to be filled.
-    fn default() -> Self {
-        Self {
-            version: VERSION,
-            name: String::new(),
-            container: ContainerPlan::default(),
-            crop: CropPlan::default(),
-            fertilizer: FertilizerPlan::default(),
-            climate: ClimatePlan::default(),
-        }
-    }
-}
-
 /// Step 1: the vessel, its cover and pots, and for floating boards the boards and pipes.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 #[expect(
     missing_docs,
     reason = "each field's meaning stands at its variant of `Field`"
@@ -98,8 +82,7 @@ pub struct ContainerPlan {
 }
 
 /// One pouring of water into a vessel of unknown shape: litres in all so far, and the depth read.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct MeasuredPair {
     /// Litres in the vessel.
     pub volume_l: Entry,
@@ -108,8 +91,7 @@ pub struct MeasuredPair {
 }
 
 /// Step 2: the crop.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 #[expect(
     missing_docs,
     reason = "each field's meaning stands at its variant of `Field`"
@@ -126,11 +108,13 @@ pub struct CropPlan {
     pub target_head_g: Entry,
     pub growth_factor: Entry,
     pub water_factor: Entry,
+    pub people: Entry,
+    pub heads_per_person_week: Entry,
+    pub turnaround_days: Entry,
 }
 
 /// Step 3: the fertilizer and the raw water.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 #[expect(
     missing_docs,
     reason = "each field's meaning stands at its variant of `Field`"
@@ -167,8 +151,7 @@ pub struct FertilizerPlan {
 }
 
 /// The analysis of the raw water.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 #[expect(
     missing_docs,
     reason = "each field's meaning stands at its variant of `Field`"
@@ -186,8 +169,7 @@ pub struct WaterPlan {
 }
 
 /// One salt on the grower's shelf.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct SaltLine {
     /// Key of a salt of the catalog, or the formula of one of the grower's own.
     pub salt: Pick<Salt>,
@@ -198,8 +180,7 @@ pub struct SaltLine {
 }
 
 /// The guaranteed analysis of the blend, in per cent by mass, as printed on its bag.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 #[expect(
     missing_docs,
     reason = "each field's meaning stands at its variant of `Field`"
@@ -223,8 +204,7 @@ pub struct LabelPlan {
 }
 
 /// Step 4: the climate around the plants.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 #[expect(
     missing_docs,
     reason = "each field's meaning stands at its variant of `Field`"
@@ -244,4 +224,19 @@ pub struct ClimatePlan {
     pub lamp_ppfd_umol_per_m2_s: Entry,
     pub lamp_hours_h: Entry,
     pub co2_ppm: Entry,
+}
+}
+
+impl Default for Plan {
+    /// An empty plan: every field is still to be filled.
+    fn default() -> Self {
+        Self {
+            version: VERSION,
+            name: String::new(),
+            container: ContainerPlan::default(),
+            crop: CropPlan::default(),
+            fertilizer: FertilizerPlan::default(),
+            climate: ClimatePlan::default(),
+        }
+    }
 }

@@ -51,12 +51,18 @@ impl<T: Keyed> Serialize for Pick<T> {
     }
 }
 
-impl<'de, T: Keyed> Deserialize<'de> for Pick<T> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        Ok(match Entry::deserialize(deserializer)? {
+impl<T: Keyed> From<Entry> for Pick<T> {
+    fn from(written: Entry) -> Self {
+        match written {
             Entry::Text(text) => Self::from_key(&text),
             Entry::Number(value) => Self::Other(value.to_string()),
-        })
+        }
+    }
+}
+
+impl<'de, T: Keyed> Deserialize<'de> for Pick<T> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        Ok(Entry::deserialize(deserializer)?.into())
     }
 }
 

@@ -5,17 +5,17 @@
 //! numbers are plain `f64` in the units that the function's source prints.
 
 pub use uom::si::f64::{
-    AmountOfSubstance, Angle, Area, ArealMassDensity, ElectricalConductivity, HeatFluxDensity,
-    InverseVelocity, Length, LinearMassDensity, Mass, MassConcentration, MassDensity, MassFlux,
-    MolarConcentration, MolarFlux, MolarMass, Power, Pressure, RadiantExposure, Ratio,
-    TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+    AmountOfSubstance, Angle, Area, ArealMassDensity, DiffusionCoefficient, ElectricalConductivity,
+    HeatFluxDensity, InverseVelocity, Length, LinearMassDensity, Mass, MassConcentration,
+    MassDensity, MassFlux, MassRate, MolarConcentration, MolarFlux, MolarMass, Power, Pressure,
+    RadiantExposure, Ratio, TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
 };
 pub use uom::si::{
-    amount_of_substance, angle, area, areal_mass_density, electrical_conductivity,
-    heat_flux_density, inverse_velocity, length, linear_mass_density, mass, mass_concentration,
-    mass_density, mass_flux, molar_concentration, molar_flux, molar_mass, power, pressure,
-    radiant_exposure, ratio, temperature_interval, thermodynamic_temperature, time, velocity,
-    volume,
+    amount_of_substance, angle, area, areal_mass_density, diffusion_coefficient,
+    electrical_conductivity, heat_flux_density, inverse_velocity, length, linear_mass_density,
+    mass, mass_concentration, mass_density, mass_flux, mass_rate, molar_concentration, molar_flux,
+    molar_mass, power, pressure, radiant_exposure, ratio, temperature_interval,
+    thermodynamic_temperature, time, velocity, volume,
 };
 
 use uom::si::{ISQ, Quantity, SI};

@@ -9,11 +9,13 @@ mod day;
 pub mod ensemble;
 mod nutrients;
 mod plants;
+mod roots;
 mod solution;
 
 pub use chemistry::{Background, Chemistry, totals_of};
 pub use nutrients::{Balance, Charge, MajorNutrient, NutrientDay, Nutrients, nutrients};
 pub use plants::{Beyond, Hour, PlantCourse, plants, seedling};
+pub use roots::{RootDay, Roots, roots};
 pub use solution::{Cover, State, Tank};
 
 /// Seasons are followed for at most this many days; a crop that is not ready by then will not be.

@@ -53,7 +53,7 @@ for (const [acid, amount, name] of [
     assert.match(list.get(name) ?? "none", amount);
     assert.ok(Number.parseFloat(list.get(name)) > 0);
     assert.match(await screen.page.locator("#figure-dose").innerText(), new RegExp(name.split(" ")[0], "i"));
-    const { heads, rows } = await screen.table("Week by week");
+    const { heads, rows } = await screen.table("Day by day");
     assert.equal(Number(rows[0][heads.indexOf("pH")]), 5.8);
 
     const card = await screen.cardLines();

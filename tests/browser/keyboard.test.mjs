@@ -23,6 +23,7 @@ const focus = (page) =>
     );
     return {
       name: at.id || `${at.localName}.${at.className} '${at.textContent.trim().slice(0, 30)}'`,
+      place: [...document.querySelectorAll("*")].indexOf(at),
       outlined: style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2,
       inView: box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth,
       uncovered: at.contains(middle) || middle?.closest("label")?.control === at,
@@ -216,7 +217,7 @@ for (const viewport of [DESKTOP, PHONE]) {
       const stops = await page.evaluate(
         () =>
           [...document.querySelectorAll("a[href], button, input, select, summary, [tabindex='0']")].filter(
-            (item) => !item.disabled && item.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }),
+            (item) => !item.disabled && item.tabIndex >= 0 && item.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }),
           ).length,
       );
       // As when the page has just been opened: the next Tab leads to its first stop.
@@ -232,7 +233,7 @@ for (const viewport of [DESKTOP, PHONE]) {
         if (!at || met.length > MOST_STOPS) break;
         assertSeen(at);
         // A date's own parts and its calendar are stops of one control.
-        if (met.at(-1)?.name !== at.name) met.push(at);
+        if (met.at(-1)?.place !== at.place) met.push(at);
       }
       assert.equal(met.length, stops, `${step}: stops`);
       for (const [index, at] of met.entries()) {

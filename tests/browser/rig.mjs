@@ -32,7 +32,8 @@ export const PHONE = { width: 390, height: 844 };
 export const TABLET = { width: 810, height: 1080 };
 export const DESKTOP = { width: 1440, height: 900 };
 
-const FLAGS = [
+/** What every Chromium of the tests is started with. */
+export const FLAGS = [
   "--disable-gpu",
   "--disable-quic",
   "--no-first-run",

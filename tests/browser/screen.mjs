@@ -300,7 +300,7 @@ export class Screen {
           y: pipe.cy.baseVal.value,
           radius: pipe.r.baseVal.value,
         })),
-        pots: section.querySelectorAll(".pot").length,
+        pots: section.querySelectorAll(".plant").length,
         frame: { left, right: left + width, bottom: -top - height, top: -top },
         perMm: { right: matrix.a, up: -matrix.d, skewed: matrix.b !== 0 || matrix.c !== 0 },
       };

@@ -61,7 +61,7 @@ test("the rig sees uncaught errors, missing files and other hosts", async (t) =>
   const site = await startServer(t);
   const page = await launch(t, { expected: [/./] });
   // A file without the page's security policy, so that nothing stops the request to another host.
-  await page.goto(new URL("boot.js", site.url).href);
+  await page.goto(new URL("worker.js", site.url).href);
   await page.evaluate(async (missing) => {
     setTimeout(() => {
       throw new Error("thrown on purpose");

@@ -1,16 +1,19 @@
 //! Properties that must hold for any plan. Plans are drawn from a seeded generator, so that a run
 //! can be repeated exactly; a failure names the seed and prints the plan.
 
+mod advice;
 mod bad_input;
 mod boards;
 mod chances;
 mod chemistry;
+mod dates;
 mod feeding;
 mod garbage;
 mod labels;
 mod notebook;
 mod outcome;
 mod plans;
+mod roots;
 mod saved;
 mod scaling;
 mod season;

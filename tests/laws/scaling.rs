@@ -73,11 +73,13 @@ fn of_one_container(outcome: &Outcome) -> Value {
         let members = json[part].as_object_mut().expect("an object");
         members.remove(count_or_total).expect(count_or_total);
     }
-    // A caution that the number of containers itself is unusual.
+    // A caution that the number of containers itself is unusual, and what is left in all of them.
     json["findings"]
         .as_array_mut()
         .expect("a list")
-        .retain(|finding| finding["field"] != "container.count");
+        .retain(|finding| {
+            finding["field"] != "container.count" && finding["fact"] != "spent_solution"
+        });
     json
 }
 

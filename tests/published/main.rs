@@ -8,6 +8,7 @@ mod fertility;
 mod geometry;
 mod growth_and_canopy;
 mod practice;
+mod roots_and_mosquitoes;
 mod speciation;
 mod table;
 mod whole_solution;

@@ -11,7 +11,9 @@ use serde::Serialize;
 use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
+use super::roots::RootsOutcome;
 use super::section::Section;
+use super::succession::Succession;
 use crate::plan::Assumed;
 
 /// Everything that follows from a sound plan.
@@ -35,10 +37,14 @@ pub struct Outcome {
     pub growing_on: Vec<NextCrop>,
     /// What will happen.
     pub season: SeasonOutcome,
+    /// Whether the roots reach the solution and follow it.
+    pub roots: RootsOutcome,
     /// Boards and pipes, where boards float.
     pub boards: Option<BoardsOutcome>,
     /// Dates.
     pub calendar: Calendar,
+    /// Heads every week, where the plan says for how many people.
+    pub succession: Option<Succession>,
     /// Fields left empty, and the usual value that stands in for each.
     pub assumed: Vec<Assumed>,
     /// Checks, cautions and notes, the gravest first.

@@ -1,8 +1,10 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 mod storage;
+mod update;
 
 pub use storage::{Found, Kept, Store, forget_set_aside, keep, next_set_aside};
+pub use update::{take_update, when_update_ready};
 
 use wasm_bindgen::JsCast;
 
@@ -80,8 +82,27 @@ pub fn prefers_us_units() -> bool {
         .is_some_and(|language| language == "en-US")
 }
 
-/// The address of a file that holds a text, for a link that saves it.
-pub fn file_address(text: &str) -> String {
+/// Whether the reader asks for as little movement as can be.
+pub fn prefers_stillness() -> bool {
+    leptos::prelude::window()
+        .match_media("(prefers-reduced-motion: reduce)")
+        .is_ok_and(|query| query.is_some_and(|query| query.matches()))
+}
+
+/// Where a pressed pointer is across the element that listens, 0 to 1 from left to right and beyond
+/// while it is held; `None` for one that only passes over.
+pub fn share_across(event: &web_sys::PointerEvent) -> Option<f64> {
+    let element: web_sys::HtmlElement = event.current_target()?.dyn_into().ok()?;
+    if event.buttons() & 1 == 0 {
+        return None;
+    }
+    // A pointer that has gone in the meantime cannot be held, and need not be.
+    let _ = element.set_pointer_capture(event.pointer_id());
+    Some(f64::from(event.offset_x()) / f64::from(element.offset_width().max(1)))
+}
+
+/// The address of a file that holds a text of a media type, for a link that saves it.
+pub fn file_address(media_type: &str, text: &str) -> String {
     let encoded = js_sys::encode_uri_component(text);
-    format!("data:application/json;charset=utf-8,{encoded}")
+    format!("data:{media_type};charset=utf-8,{encoded}")
 }

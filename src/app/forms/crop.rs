@@ -35,7 +35,14 @@ pub fn CropForm() -> impl IntoView {
             <NumberField field=Field::SeedlingAge/>
         </Group>
         <Group name=words::GROUP_HARVEST>
-            {numbers(&[Field::TargetHead, Field::GrowthFactor, Field::WaterFactor])}
+            {numbers(&[
+                Field::TargetHead,
+                Field::GrowthFactor,
+                Field::WaterFactor,
+                Field::TurnaroundDays,
+                Field::People,
+                Field::HeadsPerPersonWeek,
+            ])}
         </Group>
     }
 }

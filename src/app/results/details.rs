@@ -61,11 +61,6 @@ pub fn Details() -> impl IntoView {
         };
     view! {
         <details class="fold">
-            <summary>{words::SEASON_TABLE}</summary>
-            <Table heads=&words::SEASON_HEADS name=words::SEASON_TABLE>{of(season_rows)}</Table>
-            <Working of=Worked::Days/>
-        </details>
-        <details class="fold">
             <summary>{words::NUTRIENTS}</summary>
             <Table heads=&words::NUTRIENT_HEADS name=words::NUTRIENTS>{of(nutrient_rows)}</Table>
             <Working of=Worked::Nutrients/>
@@ -110,8 +105,13 @@ pub fn Details() -> impl IntoView {
     }
 }
 
+/// A table in a frame that scrolls sideways.
 #[component]
-fn Table(heads: &'static [&'static str], name: &'static str, children: Children) -> impl IntoView {
+pub fn Table(
+    heads: &'static [&'static str],
+    name: &'static str,
+    children: Children,
+) -> impl IntoView {
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=name>
             <table>
@@ -127,26 +127,6 @@ fn Table(heads: &'static [&'static str], name: &'static str, children: Children)
             </table>
         </div>
     }
-}
-
-/// Every seventh day, and the last.
-fn season_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
-    let days = &outcome.season.days;
-    let last = days.len().saturating_sub(1);
-    days.iter()
-        .enumerate()
-        .filter(|(index, _)| index % 7 == 0 || *index == last)
-        .map(|(_, day)| {
-            vec![
-                day.day.to_string(),
-                words::show(Dimension::Length, day.level_cm, units),
-                words::show(Dimension::Length, day.gap_cm, units),
-                words::show(Dimension::Mass, day.head_g, units),
-                words::show(Dimension::Conductivity, day.ec_ms_per_cm, units),
-                words::fine(day.ph),
-            ]
-        })
-        .collect()
 }
 
 fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {

@@ -1,8 +1,10 @@
 //! What comes of the plan, beside the forms.
 
+mod calendar;
 mod details;
 mod findings;
 mod headline;
+mod mends;
 mod pipes;
 mod working;
 
@@ -14,7 +16,9 @@ use super::state::app;
 use super::words;
 use crate::plan::Problem;
 
+pub use details::Table;
 pub use headline::Glance;
+pub use working::Working;
 
 /// The result column.
 #[component]
@@ -50,6 +54,7 @@ pub fn Results() -> impl IntoView {
                 <Drawing/>
                 <findings::Findings/>
                 <details::Events/>
+                <calendar::Calendar/>
                 <pipes::PipeTable/>
                 <details::Details/>
             </div>

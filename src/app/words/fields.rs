@@ -44,6 +44,9 @@ pub fn label(field: Field) -> String {
         Field::TargetHead => "Head mass to harvest at",
         Field::GrowthFactor => "Growth factor",
         Field::WaterFactor => "Water factor",
+        Field::People => "People to feed every week",
+        Field::HeadsPerPersonWeek => "Heads for each of them a week",
+        Field::TurnaroundDays => "Days to clean and refill between crops",
         Field::LabelNitrogen => "Total nitrogen (N)",
         Field::LabelNitrate => "Nitrate nitrogen",
         Field::LabelAmmonium => "Ammonium nitrogen",
@@ -160,6 +163,8 @@ pub const fn hint(field: Field) -> &'static str {
             "Start with 0.75. 1 is the published growth model, which runs ahead of growers without pumps."
         }
         Field::WaterFactor => "Start with 1. A crop that was followed teaches a better one.",
+        Field::People => "Leave empty if you do not plant every week.",
+        Field::TurnaroundDays => "Leave empty for 2 days.",
         Field::LabelNitrogen => {
             "Copy every line from the bag. What it does not list stays empty or 0."
         }

@@ -4,7 +4,7 @@ use super::fields::label;
 use super::problems::unusual_text;
 use super::results::{capital, material, nutrient, show};
 use crate::advice::Saturation;
-use crate::advice::{Fact, Finding, Weight};
+use crate::advice::{Fact, Finding, Mend, MendWay, Weight};
 use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
 use crate::science::raw_water::Item;
 
@@ -14,6 +14,7 @@ pub const fn weight(weight: Weight) -> &'static str {
         Weight::Stop => "Stop",
         Weight::Caution => "Take care",
         Weight::Sound => "Good",
+        Weight::Reminder => "Good practice",
     }
 }
 
@@ -287,6 +288,78 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             warmth(*mean_c),
             warmth(*limit_c)
         ),
+        Fact::RootsReach { day, contact_lost_day } => {
+            let reach = day.map_or_else(
+                || "The pots stand in the solution all season.".to_owned(),
+                |day| format!("The roots come out of the pots into the solution by day {day}"),
+            );
+            match (day, contact_lost_day) {
+                (Some(_), Some(lost)) => format!("{reach}, before the pots hang above it on day {lost}, and follow it down."),
+                (Some(_), None) => format!("{reach}, and the pots stand in it to the end."),
+                (None, _) => reach,
+            }
+        }
+        Fact::ContactLost { day, short_cm, mends } => format!(
+            "On day {day} the pots hang above the solution and the roots have not reached it: {} short. The medium dries and the plants with it. {}",
+            length(*short_cm),
+            mends_text(mends, units)
+        ),
+        Fact::RootsHang { day, short_cm, mends } => format!(
+            "On day {day} the solution falls away from the roots: they hang {} above it. {}",
+            length(*short_cm),
+            mends_text(mends, units)
+        ),
+        Fact::WarmSolution { solution_c, limit_c, oxygen_mg_per_l } => format!(
+            "The solution is warm, about {}, and holds at most {} of oxygen. Above about {} roots rot more easily. Shade the container, make it white or wrap it, and keep the moist air gap open.",
+            warmth(*solution_c),
+            show(Dimension::Concentration, *oxygen_mg_per_l, units),
+            warmth(*limit_c)
+        ),
+        Fact::Mosquitoes { mean_c, culex_days, aedes_days, season_days } => format!(
+            "Mosquitoes can grow up in the open solution: at {} from egg to adult in about {} to {} days, and it stands for {season_days}. Close every gap, seal the cover, put fine screen over openings; small fish help in large tanks; or use a biological larvicide labelled for this use. Follow its label and local law.",
+            warmth(*mean_c),
+            show(Dimension::Days, culex_days.min(*aedes_days), units),
+            show(Dimension::Days, culex_days.max(*aedes_days), units)
+        ),
+        Fact::AlgaeInClearWall => {
+            "Light through a clear wall grows algae, which take oxygen and food from the roots. Paint or wrap the bottle so that no light gets in.".to_owned()
+        }
+        Fact::AlgaeAtEdges { .. } => {
+            "Algae grow where light falls on the solution beside the boards. Close the gaps with strips of board or dark film that move with the boards.".to_owned()
+        }
+        Fact::MiddayWilt { max_c, deficit_kpa, limit_kpa } => format!(
+            "Expect wilting at midday: at {} the air is very dry (it lacks {} kPa of vapour; above {} leaves lose more than roots bring). Leaves that stand up again by evening are no harm; wilting in the morning means the roots are in trouble. Give shade at midday.",
+            warmth(*max_c),
+            fine(*deficit_kpa),
+            fine(*limit_kpa)
+        ),
+        Fact::TipBurn { light_mol, limit_mol, mean_c, humidity_pct } => format!(
+            "Tip burn is likely: {} of light a day (from about {} on), warm at {} and moist at {}. Give shade, move the air over the leaves, harvest smaller heads.",
+            show(Dimension::DailyLight, *light_mol, units),
+            show(Dimension::DailyLight, *limit_mol, units),
+            warmth(*mean_c),
+            show(Dimension::Percent, *humidity_pct, units)
+        ),
+        Fact::RainDilutes => {
+            "Keep rain out of the container, also when it blows in from the side. Rain weakens the solution, and a level that rises drowns the air roots.".to_owned()
+        }
+        Fact::DrainInterval { crops, days } => {
+            let crops = if *crops == 1 { "each crop".to_owned() } else { format!("{crops} crops") };
+            format!("Drain and scrub the container after {crops}, about every {days} days. Let it dry before the next charge.")
+        }
+        Fact::FoodContainer => {
+            "Use only containers made for food or drinking water. Never one that held pesticide, fuel, paint or any other chemical, however well it was rinsed.".to_owned()
+        }
+        Fact::TankLiner => {
+            "Line the tank with film made for food, drinking water or fish ponds, and keep treated timber away from the solution.".to_owned()
+        }
+        Fact::CleanHarvest => {
+            "Harvest with clean hands and a clean knife, keep leaves clear of the solution, and wash them in drinking water before eating.".to_owned()
+        }
+        Fact::SpentSolution { volume_l } => format!(
+            "About {} of spent solution is left in all. Pour it on soil whose plants can use it, a little at a time. Never into a stream, pond or storm drain. Follow local rules.",
+            volume(*volume_l)
+        ),
         Fact::Dim { light_mol, limit_mol } => format!(
             "Light is low: {} a day; below about {} plants stretch and grow slowly.",
             show(Dimension::DailyLight, *light_mol, units),
@@ -302,6 +375,40 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             format!("{}: {}", label(*field), unusual_text(*field, *low, *high, units))
         }
     }
+}
+
+/// What would mend the roots.
+fn mends_text(mends: &[Mend], units: UnitSystem) -> String {
+    if mends.is_empty() {
+        return "No single change of fill, pot or pipe mends it: take another container, or fewer and smaller plants.".to_owned();
+    }
+    let ways: Vec<String> = mends.iter().map(|mend| way(mend, units)).collect();
+    format!("Any of these mends it: {}.", ways.join("; "))
+}
+
+fn way(mend: &Mend, units: UnitSystem) -> String {
+    let length = |cm| show(Dimension::Length, cm, units);
+    match mend.way {
+        MendWay::FillDepth { to_cm, .. } => format!("fill to {}", length(to_cm)),
+        MendWay::PotHeight { to_cm, .. } => {
+            format!("use pots {} deep over the same fill", length(to_cm))
+        }
+        MendWay::Pipe {
+            to_mm, fill_anew, ..
+        } => {
+            let anew = if fill_anew {
+                " and have the fill worked out"
+            } else {
+                ""
+            };
+            format!("lay pipes of {}{anew}", length(to_mm / 10.0))
+        }
+    }
+}
+
+/// Button that makes a mend.
+pub fn mend(mend: &Mend, units: UnitSystem) -> String {
+    capital(&way(mend, units))
 }
 
 /// Minerals whose saturation index is above zero.

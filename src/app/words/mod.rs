@@ -1,20 +1,24 @@
 //! Every word that a user reads, in one place, ready for translation. Functions take typed facts
 //! and give sentences; nothing here decides anything.
 
+mod calendar;
 mod card;
 mod choices;
 mod fields;
 mod findings;
 mod problems;
 mod results;
+mod season;
 mod workings;
 
+pub use calendar::*;
 pub use card::*;
 pub use choices::*;
 pub use fields::*;
 pub use findings::*;
 pub use problems::*;
 pub use results::*;
+pub use season::*;
 pub use workings::*;
 
 use crate::app::state::Step;
@@ -91,6 +95,10 @@ pub fn delete_this(name: &str) -> String {
     format!("Delete {}", or_unnamed(name))
 }
 
+/// A newer release has arrived.
+pub const UPDATE_READY: &str = "A newer version of Slackwater is ready. It opens by itself once this page has been closed everywhere; your plans stay.";
+/// Button.
+pub const TAKE_UPDATE: &str = "Change now";
 /// Storage is blocked or full.
 pub const NOT_KEPT: &str = "This browser does not keep plans here (storage is blocked or full). Your plan stays while this page is open. Print the card before you close it.";
 /// What was kept could not be read.

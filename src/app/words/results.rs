@@ -28,20 +28,18 @@ pub const AT_END: &str = "Left at the end";
 pub const PRINT: &str = "Print the card";
 /// Button of the bar at the foot of a phone.
 pub const GLANCE: &str = "Result";
-/// Heading of the drawing.
-pub const DRAWING: &str = "In section, to scale";
 /// Heading of the list of days.
 pub const SEASON: &str = "The season";
 /// Heading of the list of findings.
 pub const FINDINGS: &str = "Checks";
+/// What good practice is folded under.
+pub const GOOD_PRACTICE: &str = "Good practice for this plan";
 /// Heading of the pipe table.
 pub const PIPES: &str = "Pipes compared";
 /// Heading of the nutrient table.
 pub const NUTRIENTS: &str = "Does one charge feed the crop?";
 /// Heading of the table of elements.
 pub const ELEMENTS: &str = "What is in the solution";
-/// Label of the day slider.
-pub const DAY_SLIDER: &str = "Day after planting";
 
 /// Under the fill figure.
 pub fn below_rim(cm: f64, units: UnitSystem) -> String {
@@ -306,27 +304,6 @@ pub fn date(written: &str) -> String {
     }
 }
 
-/// The sentence under the drawing.
-pub fn drawing_sentence(
-    day: u32,
-    level_cm: f64,
-    gap_cm: f64,
-    head_g: f64,
-    units: UnitSystem,
-) -> String {
-    format!(
-        "Day {day}: solution {} deep, moist air gap {}, heads of about {}.",
-        show(Dimension::Length, level_cm, units),
-        show(Dimension::Length, gap_cm, units),
-        show(Dimension::Mass, head_g, units)
-    )
-}
-
-/// In the drawing, at the fill mark.
-pub const MARK_FILL: &str = "fill mark";
-/// In the drawing, at the level at the end.
-pub const MARK_HARVEST: &str = "at the end";
-
 /// Heads of the pipe table.
 pub const PIPE_HEADS: [&str; 6] = ["Pipe", "Outside", "Fill", "Rests", "Air gap", "Verdict"];
 /// Beside the chosen pipe.
@@ -381,11 +358,6 @@ pub const fn nutrient(nutrient: MajorNutrient) -> &'static str {
     }
 }
 
-/// Heads of the season's table.
-pub const SEASON_HEADS: [&str; 6] = ["Day", "Level", "Air gap", "Head", "EC", "pH"];
-
-/// Heading of the season's table.
-pub const SEASON_TABLE: &str = "Week by week";
 /// Heads of the table of elements.
 pub const ELEMENT_HEADS: [&str; 3] = ["Element", "At planting", "At the end"];
 /// Heading of the table of species.

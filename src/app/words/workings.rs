@@ -40,12 +40,19 @@ pub enum Worked {
     NextCrops,
     /// Weight of the solution.
     Load,
+    /// Tips, contact and oxygen.
+    Roots,
+    /// From egg to adult.
+    Mosquitoes,
 }
 
 /// The working behind a finding; none where it holds no figure of ours.
 pub const fn worked(fact: &Fact) -> Option<Worked> {
     Some(match fact {
-        Fact::Lasts { .. } | Fact::RunsOut { .. } | Fact::PerPlant { .. } => Worked::Water,
+        Fact::Lasts { .. }
+        | Fact::RunsOut { .. }
+        | Fact::PerPlant { .. }
+        | Fact::SpentSolution { .. } => Worked::Water,
         Fact::NotReached { .. }
         | Fact::Warm { .. }
         | Fact::Dim { .. }
@@ -71,7 +78,25 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         }
         Fact::SaltYield { .. } => Worked::Salt,
         Fact::GrowOn { .. } => Worked::NextCrops,
-        Fact::OpenWater | Fact::Salts | Fact::Electricity | Fact::Acid | Fact::Unusual { .. } => {
+        Fact::RootsReach { .. }
+        | Fact::ContactLost { .. }
+        | Fact::RootsHang { .. }
+        | Fact::WarmSolution { .. } => Worked::Roots,
+        Fact::Mosquitoes { .. } => Worked::Mosquitoes,
+        Fact::OpenWater
+        | Fact::Salts
+        | Fact::Electricity
+        | Fact::Acid
+        | Fact::Unusual { .. }
+        | Fact::AlgaeInClearWall
+        | Fact::AlgaeAtEdges { .. }
+        | Fact::MiddayWilt { .. }
+        | Fact::TipBurn { .. }
+        | Fact::RainDilutes
+        | Fact::DrainInterval { .. }
+        | Fact::FoodContainer
+        | Fact::TankLiner
+        | Fact::CleanHarvest => {
             return None;
         }
     })
@@ -99,6 +124,8 @@ pub const fn working_of(worked: Worked) -> &'static str {
         Worked::Salt => "How the cost of salt is worked out",
         Worked::NextCrops => "How the next crops are worked out",
         Worked::Load => "How the weight is worked out",
+        Worked::Roots => "How the roots are worked out",
+        Worked::Mosquitoes => "How the mosquitoes are worked out",
     }
 }
 
@@ -113,6 +140,10 @@ pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String;
     ]
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one sentence a working; several functions would only scatter the wording"
+)]
 fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     let volume = |litres| show(Dimension::Volume, litres, units);
@@ -194,6 +225,23 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
             "{} in one container, {} in it, over the area of its floor.",
             volume(fill.volume_l),
             show(Dimension::Weight, fill.mass_kg, units)
+        ),
+        Worked::Roots => format!(
+            "Tips that grow {} a day at the season's mean temperature; {} of oxygen at the surface; the level of each day.",
+            show(
+                Dimension::SmallLength,
+                outcome.roots.growth_mm_per_day,
+                units
+            ),
+            show(
+                Dimension::Concentration,
+                outcome.roots.oxygen_mg_per_l,
+                units
+            )
+        ),
+        Worked::Mosquitoes => format!(
+            "Solution at the mean of the air, {}.",
+            show(Dimension::Temperature, season.mean_temperature_c, units)
         ),
         Worked::Boards => outcome.boards.as_ref().map_or_else(String::new, |boards| {
             format!(
@@ -282,6 +330,16 @@ const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
             "Refill with raw water to the first mark, add back what the next crop takes of nitrogen; drain once sodium, chloride or EC is past its limit.",
             "Mass balance of the season.",
             "Measure EC before each crop: it counts more than the forecast.",
+        ),
+        Worked::Roots => (
+            "Tips start from a 3 cm (1 1/4 in) plug, grow 1 mm for each degree above 5 °C a day, and stop where less than 2 mg/L of oxygen diffuses down to them.",
+            "Degree-days after Kage and others 2000; diffusion after Han and Bartels 1996; the figures for lettuce, the plug and the least oxygen are assumed.",
+            "A guide: real solution stirs a little at night, so roots may go deeper.",
+        ),
+        Worked::Mosquitoes => (
+            "Rate of development at a constant temperature, from egg to adult.",
+            "Rueda and others 1990, for Culex quinquefasciatus and Aedes aegypti.",
+            "Other species and hungry larvae take longer, up to three times.",
         ),
         Worked::Load => (
             "Volume times density; mass over area.",

@@ -39,7 +39,16 @@ pub struct Crop {
     pub growth_factor: f64,
     /// Multiplies the water drawn.
     pub water_factor: f64,
+    /// Heads wanted every week; `None` where no succession is asked for.
+    pub heads_per_week: Option<f64>,
+    /// Days between the end of a harvest and the next planting.
+    pub turnaround_days: u32,
+    /// Whether the plants stand over a tank whose measures say how many there are.
+    pub in_a_tank: bool,
 }
+
+/// Days to drain, clean and fill where none are given: common practice, no source.
+const USUAL_TURNAROUND_DAYS: u32 = 2;
 
 pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
     let plan = reader.plan;
@@ -74,6 +83,12 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
     let target_head = reader.number(Field::TargetHead);
     let growth_factor = reader.number(Field::GrowthFactor);
     let water_factor = reader.number(Field::WaterFactor);
+    let heads_per_week = heads_per_week(reader);
+    let turnaround_days = if reader.left_out(Field::TurnaroundDays) {
+        Some(USUAL_TURNAROUND_DAYS)
+    } else {
+        reader.whole(Field::TurnaroundDays)
+    };
 
     let (kind, (plants, plants_per_board), across, along) = (kind?, plants?, across?, along?);
     let (date, seedling_age) = (date?, seedling_age?);
@@ -99,7 +114,20 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
         target_head: Mass::new::<gram>(target_head?),
         growth_factor: growth_factor?,
         water_factor: water_factor?,
+        heads_per_week,
+        turnaround_days: turnaround_days?,
+        in_a_tank,
     })
+}
+
+/// Nobody to feed is no problem; people without an appetite are.
+fn heads_per_week(reader: &mut Reader) -> Option<f64> {
+    if reader.left_out(Field::People) {
+        return None;
+    }
+    let people = reader.whole(Field::People);
+    let each = reader.number(Field::HeadsPerPersonWeek);
+    Some(f64::from(people?) * each?)
 }
 
 /// Plants over a tank, and on one board where boards float. A staggered row is shifted by a

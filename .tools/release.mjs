@@ -1,0 +1,55 @@
+// Finishes the built site: gives boot.js a name of its contents, adds the hashes that Trunk leaves
+// out, and writes the service worker with its list of files.
+// Usage: node .tools/release.mjs [folder]
+
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { join, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const WORKER = fileURLToPath(new URL("../src/app/browser/worker.js", import.meta.url));
+const digest = (kind, bytes, form) => createHash(kind).update(bytes).digest(form);
+const integrity = (bytes) => `sha384-${digest("sha384", bytes, "base64")}`;
+
+/** Replaces what must be there exactly once. */
+function replace(text, old, now) {
+  if (text.split(old).length !== 2) throw new Error(`index.html should hold '${old}' once`);
+  return text.replace(old, () => now);
+}
+
+/** An old boot.js in a browser's cache must never meet a new page: its name changes with it. */
+export function sealPage(folder) {
+  const page = join(folder, "index.html");
+  const hashOf = (name) => integrity(readFileSync(join(folder, name)));
+  let text = readFileSync(page, "utf8");
+  const [, js, wasm] = /data-js="([^"]+)" data-wasm="([^"]+)"/.exec(text);
+  const boot = `boot-${digest("sha256", readFileSync(join(folder, "boot.js")), "hex").slice(0, 16)}.js`;
+  renameSync(join(folder, "boot.js"), join(folder, boot));
+  text = replace(text, 'src="./boot.js"', `src="./${boot}" integrity="${hashOf(boot)}"`);
+  text = replace(text, `data-wasm="${wasm}"`, `data-wasm="${wasm}" data-wasm-integrity="${hashOf(wasm)}"`);
+  text = replace(text, `href="./${js}"`, `href="./${js}" integrity="${hashOf(js)}"`);
+  writeFileSync(page, text);
+}
+
+/** Writes worker.js for the files that lie in the folder. */
+export function writeWorker(folder) {
+  const files = {};
+  for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
+    const path = join(entry.parentPath ?? entry.path, entry.name);
+    const name = path.slice(join(folder, sep).length).replaceAll(sep, "/");
+    if (!entry.isFile() || name === "worker.js") continue;
+    // Many hosts redirect index.html to its folder, and a redirected answer may not open a page.
+    files[name === "index.html" ? "./" : name] = integrity(readFileSync(path));
+  }
+  const sorted = Object.fromEntries(Object.entries(files).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const source = readFileSync(WORKER, "utf8");
+  const generation = digest("sha256", JSON.stringify(sorted) + source, "hex").slice(0, 16);
+  const release = JSON.stringify({ generation, files: sorted });
+  writeFileSync(join(folder, "worker.js"), `const RELEASE = ${release};\n${source}`);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const folder = process.argv[2] ?? "dist";
+  sealPage(folder);
+  writeWorker(folder);
+}

@@ -1,0 +1,223 @@
+//! The season seen: the container in section with its day, and the curves over the same days.
+
+mod curves;
+mod frame;
+mod picture;
+mod plants;
+
+use std::time::Duration;
+
+use leptos::leptos_dom::helpers::IntervalHandle;
+use leptos::prelude::*;
+
+pub use frame::Mark;
+
+use super::state::app;
+use super::{browser, words};
+use crate::advice::Outcome;
+
+/// The day that drawing, sentence, curves and table show.
+#[derive(Clone, Copy)]
+pub struct Days {
+    /// The day.
+    pub day: Memo<usize>,
+    /// The last of the season.
+    pub last: Memo<usize>,
+    /// The first day that fails.
+    pub failing: Memo<Option<usize>>,
+    shown: RwSignal<Option<usize>>,
+    playing: RwSignal<bool>,
+    timer: StoredValue<Option<IntervalHandle>>,
+}
+
+impl Days {
+    fn new() -> Self {
+        let app = app();
+        let of = move |what: fn(&Outcome) -> Option<usize>| {
+            Memo::new(move |_| app.outcome.with(|outcome| outcome.as_ref().and_then(what)))
+        };
+        let last = of(|outcome| outcome.season.days.len().checked_sub(1));
+        let last = Memo::new(move |_| last.get().unwrap_or(0));
+        let days = Self {
+            day: Memo::new(move |_| app.day.get().unwrap_or(usize::MAX).min(last.get())),
+            last,
+            failing: of(|outcome| {
+                let failure = outcome.roots.failure.as_ref()?;
+                usize::try_from(failure.day).ok()
+            }),
+            shown: app.day,
+            playing: RwSignal::new(false),
+            timer: StoredValue::new(None),
+        };
+        on_cleanup(move || days.stop());
+        days
+    }
+
+    /// Shows a day.
+    pub fn go_to(self, day: usize) {
+        self.stop();
+        self.show(day);
+    }
+
+    /// Shows the day at a share of the season.
+    pub fn go_to_share(self, share: f64) {
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a share of a few hundred days at most"
+        )]
+        let day = (share.clamp(0.0, 1.0) * self.last.get_untracked() as f64).round() as usize;
+        self.go_to(day);
+    }
+
+    fn show(self, day: usize) {
+        self.shown.set(Some(day.min(self.last.get_untracked())));
+    }
+
+    fn stop(self) {
+        if let Some(handle) = self.timer.try_update_value(Option::take).flatten() {
+            handle.clear();
+            self.playing.set(false);
+        }
+    }
+
+    /// From the shown day to harvest, from planting where harvest is shown; or stops.
+    fn play(self) {
+        if self.playing.get_untracked() {
+            return self.stop();
+        }
+        if self.day.get_untracked() >= self.last.get_untracked() {
+            self.show(0);
+        }
+        let step = move || {
+            let next = self.day.get_untracked() + 1;
+            if next >= self.last.get_untracked() {
+                self.stop();
+            }
+            self.show(next);
+        };
+        // Steps to look at where movement is not wanted.
+        let pace = if browser::prefers_stillness() {
+            700
+        } else {
+            140
+        };
+        let handle = set_interval_with_handle(step, Duration::from_millis(pace)).ok();
+        self.playing.set(handle.is_some());
+        self.timer.set_value(handle);
+    }
+}
+
+/// Drawing, day, sentence, curves and table.
+#[component]
+pub fn Drawing() -> impl IntoView {
+    let app = app();
+    let days = Days::new();
+    let of_outcome = move |what: fn(&Outcome, usize, crate::plan::UnitSystem) -> AnyView| {
+        move || {
+            app.outcome.with(|outcome| {
+                outcome
+                    .as_ref()
+                    .map(|outcome| what(outcome, days.day.get(), app.units.get()))
+            })
+        }
+    };
+    let wide = move || {
+        app.outcome.with(|outcome| {
+            outcome
+                .as_ref()
+                .is_some_and(|outcome| frame::Frame::of(&outcome.section).is_wide())
+        })
+    };
+    view! {
+        <section class="part drawing" id="drawing" class:playing=move || days.playing.get()>
+            <h3>{words::DRAWING}</h3>
+            <div class="seen" class:wide=wide>
+                <div class="picture">
+                    {of_outcome(|outcome, day, units| picture::picture(&outcome.section, day, units))}
+                </div>
+                <DayControl days/>
+                <curves::Curves days/>
+            </div>
+            <curves::DayTable days/>
+        </section>
+    }
+}
+
+/// Play, the slider with the day that fails, and the day in words.
+#[component]
+fn DayControl(days: Days) -> impl IntoView {
+    let app = app();
+    let sentences = Memo::new(move |_| {
+        app.outcome.with(|outcome| {
+            outcome
+                .as_ref()
+                .map(|outcome| words::drawing_sentences(outcome, app.units.get()))
+                .unwrap_or_default()
+        })
+    });
+    // Room for the longest, so that nothing below moves with the day.
+    let longest =
+        move || sentences.with(|all| all.iter().max_by_key(|text| text.chars().count()).cloned());
+    let turn = move |event: leptos::ev::KeyboardEvent| {
+        let day = days.day.get_untracked();
+        let to = match event.key().as_str() {
+            "PageUp" => day + 7,
+            "PageDown" => day.saturating_sub(7),
+            _ => return,
+        };
+        event.prevent_default();
+        days.go_to(to);
+    };
+    let flag = move |day: usize| {
+        let share = day as f64 / days.last.get().max(1) as f64;
+        view! {
+            <button
+                type="button"
+                class="quiet flag"
+                id="failing-day"
+                style=("--at", share.to_string())
+                on:click=move |_| days.go_to(day)
+            >
+                {move || words::failing_day(day, app.outcome.with(|outcome| {
+                    outcome.as_ref().and_then(|outcome| outcome.roots.failure.as_ref()).map(|failure| failure.kind)
+                }))}
+            </button>
+        }
+    };
+    view! {
+        <div class="day-control">
+            <button type="button" class="quiet" id="play" on:click=move |_| days.play()>
+                {move || if days.playing.get() { words::PAUSE } else { words::PLAY }}
+            </button>
+            <label class="days">
+                <span>{words::DAY_SLIDER}</span>
+                <input
+                    type="range"
+                    id="day"
+                    min="0"
+                    step="1"
+                    max=move || days.last.get().to_string()
+                    prop:value=move || days.day.get().to_string()
+                    aria-valuetext=move || words::day(days.day.get())
+                    on:input:target=move |event| {
+                        if let Ok(day) = event.target().value().parse() {
+                            days.go_to(day);
+                        }
+                    }
+                    on:keydown=turn
+                />
+            </label>
+            {move || days.failing.get().map(flag)}
+            <div class="sentence">
+                <p
+                    id="section-sentence"
+                    aria-live=move || if days.playing.get() { "off" } else { "polite" }
+                >
+                    {move || sentences.with(|all| all.get(days.day.get()).cloned())}
+                </p>
+                <p class="room" aria-hidden="true">{longest}" 0000"</p>
+            </div>
+        </div>
+    }
+}
