@@ -6,6 +6,7 @@ use crate::science::importance::log_likelihood;
 use crate::science::units::electrical_conductivity::siemens_per_meter;
 use crate::science::units::length::centimeter;
 use crate::science::units::mass::gram;
+use crate::science::units::volume::liter;
 use crate::science::units::{Length, Volume};
 use crate::season::Hour;
 use crate::season::ensemble::{Draw, Member, Spreads};
@@ -112,6 +113,13 @@ impl Evidence {
     fn push(&mut self, seen: Seen) {
         self.day = self.day.max(u32::try_from(seen.day).unwrap_or_default());
         self.seen.push(seen);
+    }
+
+    /// Litres that a season has drawn by the last reading.
+    pub fn drawn(&self, days: &[Hour]) -> f64 {
+        days.get(index(self.day))
+            .or(days.last())
+            .map_or(0.0, |day| day.drawn.get::<liter>())
     }
 
     /// Log likelihood of everything that was read, had a member been the season.

@@ -63,6 +63,8 @@ pub struct Tracker {
     fates: Vec<Fate>,
     /// Log likelihood of each member.
     logs: Vec<f64>,
+    /// Litres that each has drawn by the last reading.
+    drawn: Vec<f64>,
     draws: Vec<Draw>,
     phase: Phase,
     /// Share of the evidence taken in so far.
@@ -115,6 +117,7 @@ impl Tracker {
             ensemble: Ensemble::of_draws(seasons.clone(), draws.clone(), evidence.day + 1),
             fates: Vec::with_capacity(draws.len()),
             logs: Vec::with_capacity(draws.len()),
+            drawn: Vec::with_capacity(draws.len()),
             phase: Phase::First,
             power: 0.0,
             chance: Normals::stream(SEED, u64::MAX),
@@ -158,6 +161,7 @@ impl Tracker {
                     let days = self.ensemble.days(member);
                     self.logs
                         .push(self.evidence.log_likelihood(&self.judge, days, member));
+                    self.drawn.push(self.evidence.drawn(days));
                 }
                 if done {
                     self.effective_size = effective_size(&weights(&self.logs, 1.0));
@@ -186,6 +190,7 @@ impl Tracker {
         let picks = systematic(&weights, self.chance.share());
         self.draws = picks.iter().map(|&i| self.draws[i]).collect();
         self.logs = picks.iter().map(|&i| self.logs[i]).collect();
+        self.drawn = picks.iter().map(|&i| self.drawn[i]).collect();
         self.power = power;
         self.phase = Phase::Moving { pass: 0, index: 0 };
     }
@@ -196,7 +201,8 @@ impl Tracker {
         let old = self.draws[index];
         let mut new = old;
         let until = self.evidence.day;
-        if pass.is_multiple_of(3) {
+        let of_factors = pass.is_multiple_of(3);
+        if of_factors {
             let (a, b) = (self.place(size), self.place(size));
             for (i, normal) in new.normals.iter_mut().enumerate() {
                 *normal += MOVE * (self.draws[a].normals[i] - self.draws[b].normals[i])
@@ -210,6 +216,19 @@ impl Tracker {
         }
         self.days.clear();
         self.seasons.live(&new, (until, until), &mut self.days)?;
+        let mut drawn = self.evidence.drawn(&self.days);
+        if !of_factors && drawn > 0.0 && self.drawn[index] > 0.0 {
+            // The water factor moves along so that as much is drawn as before: all water is in
+            // step with it, so this shifts its logarithm by what the weather alone decides, and
+            // the Metropolis rule holds as it stands (a shift keeps volumes). Otherwise hardly
+            // any other weather would meet sharp readings.
+            let share = self.drawn[index] / drawn;
+            new.normals[1] += libm::log(share) / self.seasons.spreads().water;
+            for day in &mut self.days {
+                day.drawn *= share;
+            }
+            drawn = self.drawn[index];
+        }
         let log = self.evidence.log_likelihood_of(
             &self.judge,
             &self.days,
@@ -220,6 +239,7 @@ impl Tracker {
         if libm::log(self.chance.share()) < ratio {
             self.draws[index] = new;
             self.logs[index] = log;
+            self.drawn[index] = drawn;
         }
         self.phase = if index + 1 < size {
             Phase::Moving {
