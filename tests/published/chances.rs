@@ -99,7 +99,7 @@ fn drawing_again_keeps_to_the_exact_case_where_weights_collapse() {
             for i in 0..guesses.len() {
                 let old = guesses[i];
                 let pick = |chance: &mut Normals, guesses: &[f64]| {
-                    guesses[(chance.seed() % guesses.len() as u64) as usize]
+                    guesses[usize::try_from(chance.seed() % guesses.len() as u64).expect("small")]
                 };
                 let step = pick(&mut chance, &guesses) - pick(&mut chance, &guesses);
                 let new = old + 1.2 * step + 0.01 * chance.draw();
