@@ -4,6 +4,7 @@
 #   make dist       writes the static site to dist/
 #   make check      the quick checks: format, lint and tests of the core
 #   make test       every check, browsers included
+#   make fuzz       a million mutated links, files and stored texts
 #   make bench      times a season, side by side with general reference codes
 #   make pictures   takes the pictures of the README, and draws the icons of the installed page
 #   make clean      removes what was built here (the shared tools stay in the cache)
@@ -12,7 +13,7 @@ SHELL := bash
 PORT ?= 8080
 TOOLS := .tools
 
-.PHONY: serve dist check test bench pictures clean
+.PHONY: serve dist check test fuzz bench pictures clean
 
 serve: dist
 	@exec node tests/browser/serve.mjs dist --port $(PORT) --open
@@ -28,6 +29,10 @@ check:
 test:
 	@$(TOOLS)/setup.sh test
 	@$(TOOLS)/test.sh test
+
+fuzz:
+	@$(TOOLS)/setup.sh check
+	@CARGO_PROFILE_DEV_OPT_LEVEL=3 cargo test --locked --no-default-features --target-dir target/fuzz --test laws -- --ignored --nocapture a_million
 
 bench:
 	@$(TOOLS)/setup.sh test

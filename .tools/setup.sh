@@ -90,7 +90,8 @@ need_browser() {
     have firefox-esr || missing+=(firefox-esr)
     have WebKitWebDriver || missing+=(webkit2gtk-driver)
     have xvfb-run && have xauth || missing+=(xvfb xauth)
-    have pdftotext && have pdfinfo || missing+=(poppler-utils)
+    have pdftotext && have pdfinfo && have pdftoppm || missing+=(poppler-utils)
+    have zbarimg || missing+=(zbar-tools)
     # A browser without a single font prints empty boxes.
     [ -n "$(fc-list 2>/dev/null)" ] || missing+=(fontconfig fonts-liberation)
     [ ${#missing[@]} = 0 ] || debian_packages "the browser tests" "${missing[@]}"

@@ -606,6 +606,24 @@ fn readings_and_notebooks_are_forecast_alike() {
 }
 
 #[test]
+fn a_plan_becomes_a_link_and_a_link_a_plan() {
+    for name in EXAMPLES {
+        let plan = example(name);
+        let output = run(&["--link"], plan.as_bytes());
+        assert_eq!(output.status.code(), Some(0));
+        let link = String::from_utf8(output.stdout).expect("letters");
+        let back = run(&["--from-link", link.trim()], b"");
+        assert_eq!(back.status.code(), Some(0));
+        let read = |text: &[u8]| serde_json::from_slice::<Value>(text).expect("JSON");
+        assert_eq!(read(&back.stdout), read(plan.as_bytes()));
+    }
+    let damaged = run(&["--from-link", "P-0405HGH3QQ"], b"");
+    assert_eq!(damaged.status.code(), Some(2));
+    let problems: Value = serde_json::from_slice(&damaged.stderr).expect("JSON");
+    assert_eq!(problems["problems"][0]["kind"], "damaged");
+}
+
+#[test]
 fn the_calendar_file_holds_the_dates_of_the_outcome() {
     for name in EXAMPLES {
         let plan = example(name);

@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use super::fill::{self, Filled};
 use super::outcome::BoardsOutcome;
+use super::structure::boards::structure;
 use crate::catalog::Keyed;
 use crate::catalog::pipes::PipeChoice;
 use crate::plan::Sound;
@@ -171,6 +172,12 @@ pub(super) fn boards(
         board_mass_kg: planted.get::<kilogram>() / f64::from(boards.count),
         refloat_l: refloat.get::<liter>(),
         pipes: pipe_table(sound, course)?,
+        structure: structure(
+            sound,
+            tank,
+            boards,
+            (head_at_end, last.gap().get::<centimeter>()),
+        )?,
     }))
 }
 

@@ -3,7 +3,8 @@
 use serde::Serialize;
 
 use super::outcome::{Material, NextCrop, Saturation, StockContent, WaterItem};
-use super::roots::Mend;
+use super::roots::{Change, Mend};
+use super::structure::StructureFact;
 use crate::plan::Field;
 use crate::season::MajorNutrient;
 
@@ -29,6 +30,9 @@ pub struct Finding {
     /// What, with its figures.
     #[serde(flatten)]
     pub fact: Fact,
+    /// Changes of one field, each of which alone mends it; the one that asks least first.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub mends: Vec<Change>,
 }
 
 /// What was found. Figures are in the unit that their name ends with.
@@ -237,4 +241,7 @@ pub enum Fact {
         low: f64,
         high: f64,
     },
+    /// What wood, foam and pipes do.
+    #[serde(untagged)]
+    Structure(StructureFact),
 }

@@ -6,13 +6,18 @@ use super::facts::{Fact, Finding, Weight};
 use super::growing_on::STRONG_MS_PER_CM;
 use super::outcome::{BoardsOutcome, Fill, Outcome, SeasonOutcome};
 use super::practice;
-use super::roots::RootsFailureKind;
+use super::roots::{Change, RootsFailureKind};
+use super::structure::findings::Structure;
+use super::{fill, mend};
 use crate::catalog::shelters::Shelter;
-use crate::plan::{Method, Sound, Unusual};
+use crate::plan::{Field, Method, Sound, Unusual};
 use crate::science::label::{Concentrations, Nutrient};
+use crate::science::units::Length;
 use crate::science::units::MassConcentration;
+use crate::science::units::length::centimeter;
 use crate::science::units::mass_concentration::gram_per_liter;
 use crate::science::units::molar_concentration::millimole_per_liter;
+use crate::season::{Tank, seedling};
 
 /// Solution per plant before planting, L: common practice, no source.
 const PER_PLANT_L: (f64, f64) = (4.0, 8.0);
@@ -40,14 +45,16 @@ const UREA_SHARE: f64 = 0.10;
 const DIM_MOL: f64 = 8.0;
 
 /// All findings of a plan, the gravest first.
-pub(super) fn findings(sound: &Sound, outcome: &Outcome, overflows: bool) -> Vec<Finding> {
+pub(super) fn findings(structure: &Structure, outcome: &Outcome, overflows: bool) -> Vec<Finding> {
+    let sound = structure.sound;
     let (fill, season) = (&outcome.fill, &outcome.season);
     let mut list = List(Vec::new());
     water(&mut list, fill, season);
     planting(&mut list, sound, fill, overflows);
     if let Some(boards) = &outcome.boards {
-        on_boards(&mut list, season, boards);
+        on_boards(&mut list, structure, season, boards);
     }
+    structure.findings(&mut list, outcome);
     feeding(&mut list, outcome);
     label(&mut list, sound);
     chemistry(&mut list, outcome);
@@ -81,7 +88,25 @@ pub(super) struct List(Vec<Finding>);
 
 impl List {
     pub(super) fn add(&mut self, weight: Weight, fact: Fact) {
-        self.0.push(Finding { weight, fact });
+        self.add_with(weight, fact, Vec::new());
+    }
+
+    /// With what mends it.
+    pub fn add_with(&mut self, weight: Weight, fact: Fact, mends: Vec<Change>) {
+        self.0.push(Finding {
+            weight,
+            fact,
+            mends,
+        });
+    }
+
+    /// A figure within or outside what is usual, with what would bring it within.
+    pub fn judge_with(&mut self, within: bool, fact: Fact, mends: impl FnOnce() -> Vec<Change>) {
+        if within {
+            self.add(Weight::Sound, fact);
+        } else {
+            self.add_with(Weight::Caution, fact, mends());
+        }
     }
 
     /// A figure within or outside what is usual.
@@ -168,10 +193,20 @@ fn planting(list: &mut List, sound: &Sound, fill: &Fill, overflows: bool) {
     }
 }
 
-fn on_boards(list: &mut List, season: &SeasonOutcome, boards: &BoardsOutcome) {
+fn on_boards(
+    list: &mut List,
+    structure: &Structure,
+    season: &SeasonOutcome,
+    boards: &BoardsOutcome,
+) {
     use super::boards::PipeVerdict;
     if boards.draught_mm.is_none() {
-        list.add(Weight::Stop, Fact::BoardsSink);
+        let planted = seedling(&structure.sound.crop);
+        let mends = structure.thicker(|sound, _| {
+            Tank::new(sound, None)
+                .is_ok_and(|tank| tank.draught(tank.floating_mass(planted)).is_some())
+        });
+        list.add_with(Weight::Stop, Fact::BoardsSink, mends);
         return;
     }
     if boards.floats_at_planting {
@@ -182,24 +217,45 @@ fn on_boards(list: &mut List, season: &SeasonOutcome, boards: &BoardsOutcome) {
             },
         );
     } else {
-        list.add(
+        let mends = mend::first(
+            Field::FillDepth,
+            structure
+                .sound
+                .container
+                .fill_depth
+                .map_or(boards.floats_from_depth_cm, |depth| {
+                    depth.get::<centimeter>()
+                }),
+            0.1,
+            3000,
+            |depth| {
+                let depth = Length::new::<centimeter>(depth);
+                depth <= structure.tank.basin().depth_max()
+                    && fill::fill(structure.sound, structure.tank, Some(depth))
+                        .is_ok_and(|filled| filled.state.afloat)
+            },
+        );
+        list.add_with(
             Weight::Stop,
             Fact::RestAtPlanting {
                 floats_from_depth_cm: boards.floats_from_depth_cm,
             },
+            mends.into_iter().collect(),
         );
     }
     if boards.rest_day.is_none() {
-        list.add(Weight::Stop, Fact::NeverRest);
+        let mends = structure.other_pipe(boards, |_| true);
+        list.add_with(Weight::Stop, Fact::NeverRest, mends.into_iter().collect());
     } else if season.left_l > 0.0 {
         let (low_cm, high_cm) = SOUND_GAP_CM;
-        list.judge(
+        list.judge_with(
             (low_cm..=high_cm).contains(&boards.gap_at_harvest_cm),
             Fact::Gap {
                 gap_cm: boards.gap_at_harvest_cm,
                 low_cm,
                 high_cm,
             },
+            || structure.other_pipe(boards, |_| true).into_iter().collect(),
         );
         if boards.depth_at_harvest_cm < LEAST_LEFT_CM {
             list.add(

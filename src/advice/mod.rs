@@ -11,6 +11,7 @@ mod facts;
 mod fill;
 mod findings;
 mod growing_on;
+mod mend;
 mod mixing;
 pub mod notebook;
 mod outcome;
@@ -20,6 +21,7 @@ mod roots;
 mod section;
 mod solution;
 mod stocks;
+mod structure;
 mod succession;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
@@ -27,6 +29,11 @@ pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
 pub use calendar_file::{CalendarKind, CalendarWords, calendar_entries, calendar_file};
 pub use curves::{Curve, CurveOf, curves, day_ticks};
 pub use facts::{Fact, Finding, Weight};
+pub use outcome::{
+    BoardPlace, BoardStructure, BuildItem, BuildOutcome, CoverOutcome, GapAt, HolePlace, ItemKind,
+    ItemUnit, LayoutOutcome, LevelBy, LinerOutcome, LoadStop, PipeStructure, RunningOutcome,
+    SheetPiece, TimberOutcome, WorkStep,
+};
 pub use outcome::{
     BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
     Material, NextCrop, NitrogenForms, Outcome, Saturation, SeasonOutcome, Shortfall,
@@ -37,6 +44,8 @@ pub use protons::ProtonOutcome;
 pub use roots::{Change, Mend, MendWay, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
+pub use structure::StructureFact;
+pub use structure::materials::materials_csv;
 pub use succession::{Demand, Planting, Succession, succession};
 
 use crate::catalog::salt_tolerance;
@@ -56,7 +65,7 @@ use crate::science::units::{
     Area, ElectricalConductivity, Length, ThermodynamicTemperature, Volume,
 };
 pub use crate::season::Beyond;
-use crate::season::{Charge, Chemistry, Nutrients, PlantCourse, Tank, nutrients, plants};
+use crate::season::{Charge, Chemistry, Nutrients, PlantCourse, Tank, nutrients, plants, seedling};
 use boards::{Fall, day_of};
 use fill::Filled;
 use mixing::Mixed;
@@ -110,6 +119,10 @@ fn season_temperature(sound: &Sound) -> ThermodynamicTemperature {
     ))
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "the parts of an outcome in the order in which they need one another"
+)]
 fn work_out(
     plan: &Plan,
     sound: &Sound,
@@ -182,7 +195,28 @@ fn work_out(
         .iter()
         .map(|day| (day.head_g / target).min(1.0))
         .collect();
+    let head = course
+        .hours
+        .last()
+        .map_or_else(|| seedling(&sound.crop), |hour| hour.head);
+    let (layout, build) = structure::built(
+        sound,
+        &tank,
+        (&fill, boards.as_ref()),
+        (head, season.gap_at_end_cm),
+        &plan.fertilizer.currency,
+    )?;
     let mut outcome = Outcome {
+        running: structure::running::running(sound, &fill, &season, boards.as_ref()),
+        pipes: boards
+            .as_ref()
+            .map(|boards| boards.pipes.clone())
+            .unwrap_or_default(),
+        ballast_kg_per_m: boards
+            .as_ref()
+            .map(|boards| boards.structure.pipe.ballast_kg_per_m),
+        layout,
+        build,
         section: section::section(
             sound,
             &tank,
@@ -207,7 +241,12 @@ fn work_out(
         assumed: sound.assumed.clone(),
         findings: Vec::new(),
     };
-    outcome.findings = findings::findings(sound, &outcome, filled.state.overflows);
+    let structure = structure::findings::Structure {
+        sound,
+        tank: &tank,
+        head,
+    };
+    outcome.findings = findings::findings(&structure, &outcome, filled.state.overflows);
     Ok(outcome)
 }
 

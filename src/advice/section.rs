@@ -168,22 +168,8 @@ fn wall(container: &Container) -> Vec<Point> {
         .collect()
 }
 
-/// A board lies with that side across the tank which fits more often, the long one if both do.
-fn board_side_across(boards: &Boards) -> Length {
-    let (long, short) = if boards.length >= boards.width {
-        (boards.length, boards.width)
-    } else {
-        (boards.width, boards.length)
-    };
-    if long <= boards.tank_width {
-        long
-    } else {
-        short
-    }
-}
-
 fn board_edges(boards: &Boards) -> Vec<(f64, f64)> {
-    let side = mm(board_side_across(boards));
+    let side = mm(boards.across());
     let tank = mm(boards.tank_width);
     let count = (tank / side).floor().max(1.0);
     let slack = (tank - count * side) / (count + 1.0);
@@ -198,7 +184,7 @@ fn board_edges(boards: &Boards) -> Vec<(f64, f64)> {
 
 /// Plants in one row of a board across the tank.
 fn across_boards(boards: &Boards, sound: &Sound) -> usize {
-    let lengthwise = board_side_across(boards) == boards.length;
+    let lengthwise = boards.across() == boards.length;
     let (side, spacing) = if lengthwise {
         (boards.length, sound.crop.spacing.1)
     } else {
@@ -232,8 +218,13 @@ fn spread(left: f64, right: f64, count: usize) -> Vec<f64> {
     (0..count).map(|i| left + step * (i as f64 + 0.5)).collect()
 }
 
-/// Pipes at the quarter points for two, evenly for more.
+/// Middles of the pipes from the middle of the tank.
 fn pipe_middles(boards: &Boards) -> Vec<f64> {
     let half = mm(boards.tank_width) / 2.0;
-    spread(-half, half, boards.pipes.count as usize)
+    boards
+        .pipes
+        .middles(boards.tank_width)
+        .into_iter()
+        .map(|middle| mm(middle) - half)
+        .collect()
 }

@@ -99,10 +99,18 @@ fn body(outcome: &Outcome, units: UnitSystem) -> AnyView {
                 <ul>{list(cautions(outcome, units))}</ul>
             </section>
         </div>
-        <section class="card-notes">
-            <h3>{words::CARD_NOTES}</h3>
-            <div class="ruled"><span></span><span></span><span></span></div>
-        </section>
+        <div class="card-foot">
+            <section class="card-notes">
+                <h3>{words::CARD_NOTES}</h3>
+                <div class="ruled"><span></span><span></span><span></span></div>
+            </section>
+            {app().address.get().map(|address| view! {
+                <section class="card-code">
+                    {super::hand_on::code(&address)}
+                    <p>{words::SCAN}</p>
+                </section>
+            })}
+        </div>
     }
     .into_any()
 }

@@ -4,31 +4,8 @@ use super::browser;
 use super::state::{App, app};
 use super::words;
 use crate::catalog::blends::BlendChoice;
-use crate::plan::members::members;
-use crate::plan::{Entry, LabelPlan, Pick, SaltLine};
+use crate::plan::{KeptBlend, Pick, SaltLine};
 use leptos::prelude::*;
-
-members! {
-/// What is kept.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Materials {
-    /// Blends, by the label of their bag.
-    pub blends: Vec<KeptBlend>,
-    /// Salts, by their formula.
-    pub salts: Vec<SaltLine>,
-}
-
-/// A blend that was kept.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct KeptBlend {
-    /// The grower's name for it.
-    pub name: String,
-    /// Its label.
-    pub label: LabelPlan,
-    /// Price of a kilogram.
-    pub price_per_kg: Entry,
-}
-}
 
 impl App {
     /// Names of the kept blends.

@@ -5,6 +5,7 @@ mod browser;
 mod card;
 mod drawing;
 mod forms;
+mod hand_on;
 mod materials;
 mod results;
 mod shelf;
@@ -29,9 +30,15 @@ pub fn mount() {
 fn Page() -> impl IntoView {
     let app = App::open();
     provide_context(app);
+    // What the address brings is looked at once the page stands, so that a place on it is known.
+    browser::soon(move || app.look_at_address());
+    let arriving = window_event_listener_untyped("hashchange", move |_| app.look_at_address());
+    on_cleanup(move || arriving.remove());
+    browser::on_drop(move |file| hand_on::take_file(app, file));
     view! {
         <shelf::Header/>
         <shelf::Notices/>
+        <hand_on::Offer/>
         <Show when=move || app.plan_is_open() fallback=welcome::Welcome>
             <div class="bench">
                 <forms::Forms/>

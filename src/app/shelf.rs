@@ -6,7 +6,7 @@ use super::browser;
 use super::state::app;
 use super::words;
 use crate::catalog::Keyed;
-use crate::plan::UnitSystem;
+use crate::plan::{FileError, Store, UnitSystem};
 
 /// The head.
 #[component]
@@ -79,6 +79,7 @@ pub fn Header() -> impl IntoView {
                                     {words::DUPLICATE}
                                 </button>
                             </div>
+                            <super::hand_on::Files/>
                         </div>
                     </details>
                 </Show>
@@ -186,24 +187,54 @@ pub fn Notices() -> impl IntoView {
             {move || (!app.keeps.get()).then(|| view! {
                 <p class="notice care"><span>{words::NOT_KEPT}</span></p>
             })}
-            {move || app.set_aside.get().map(|text| view! {
+            {move || app.elsewhere.get().then(|| view! {
                 <p class="notice care">
-                    <span>{words::SET_ASIDE}</span>
-                    <a download=words::SET_ASIDE_FILE href=browser::file_address("application/json", &text)>
-                        {words::SAVE_SET_ASIDE}
-                    </a>
-                    <button
-                        type="button"
-                        class="quiet"
-                        on:click=move |_| {
-                            browser::forget_set_aside(&text);
-                            app.set_aside.set(browser::next_set_aside());
-                        }
-                    >
-                        {words::DISMISS}
+                    <span>{words::ELSEWHERE}</span>
+                    <button type="button" class="quiet" on:click=move |_| app.take_theirs()>
+                        {words::TAKE_THEIRS}
+                    </button>
+                    <button type="button" class="quiet" on:click=move |_| app.keep_mine()>
+                        {words::KEEP_MINE}
                     </button>
                 </p>
             })}
+            {move || app.set_aside.get().map(set_aside)}
         </div>
     }
+}
+
+/// A text that could not be read: to be saved; only then can it be removed. Closing the notice
+/// leaves the text where it is, to be offered again the next time.
+fn set_aside(text: String) -> AnyView {
+    let app = app();
+    let saved = RwSignal::new(false);
+    let newer = Store::read(&text) == Err(FileError::NewerVersion);
+    let address = browser::file_address("application/json", &text);
+    view! {
+        <p class="notice care">
+            <span>{if newer { words::SET_ASIDE_NEWER } else { words::SET_ASIDE }}</span>
+            <a download=words::SET_ASIDE_FILE href=address on:click=move |_| saved.set(true)>
+                {words::SAVE_SET_ASIDE}
+            </a>
+            <Show when=move || saved.get()>
+                <button
+                    type="button"
+                    class="quiet"
+                    on:click={
+                        let text = text.clone();
+                        move |_| {
+                            browser::forget_set_aside(&text);
+                            app.set_aside.set(browser::next_set_aside());
+                        }
+                    }
+                >
+                    {words::FORGET_SET_ASIDE}
+                </button>
+            </Show>
+            <button type="button" class="quiet" on:click=move |_| app.set_aside.set(None)>
+                {words::DISMISS}
+            </button>
+        </p>
+    }
+    .into_any()
 }

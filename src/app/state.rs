@@ -5,10 +5,13 @@ use std::collections::BTreeSet;
 
 use leptos::prelude::*;
 
-use super::browser::{self, Found, Kept, Store};
+use super::browser::{self, Found, Written};
 use crate::advice::{Fact, Mend, Outcome};
 use crate::catalog::Keyed;
-use crate::plan::{Entry, Example, Field, Plan, Problem, UnitSystem, used_fields};
+use crate::plan::{
+    Entry, Example, Field, FileError, Kept, LinkError, Plan, Problem, Store, UnitSystem,
+    used_fields,
+};
 use crate::solve;
 
 /// The four steps.
@@ -89,6 +92,21 @@ pub struct App {
     pub keeps: RwSignal<bool>,
     /// A stored text that could not be read.
     pub set_aside: RwSignal<Option<String>>,
+    /// Plans that came by link or file and wait for a yes or no.
+    pub brought: RwSignal<Option<Brought>>,
+    /// Whether another tab wrote other plans.
+    pub elsewhere: RwSignal<bool>,
+    /// The open plan's link with the page's address before it.
+    pub address: Memo<Option<String>>,
+}
+
+/// What came from outside.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Brought {
+    /// By a link.
+    Link(Result<Box<Plan>, LinkError>),
+    /// In a file.
+    File(Result<Vec<Plan>, FileError>),
 }
 
 impl App {
@@ -159,17 +177,116 @@ impl App {
             mended: RwSignal::new(None),
             keeps: RwSignal::new(keeps),
             set_aside: RwSignal::new(set_aside),
+            brought: RwSignal::new(None),
+            elsewhere: RwSignal::new(false),
+            address: Memo::new(move |_| {
+                let link = plan.with(|plan| plan.as_ref()?.to_link().ok())?;
+                Some(format!("{}#{link}", browser::page_address()))
+            }),
         };
+        let asked = StoredValue::new(false);
         Effect::watch(
             move || store.get(),
             move |now, _, _| {
-                if usable {
-                    app.keeps.set(browser::keep(now.clone()));
+                if usable && !app.elsewhere.get_untracked() {
+                    app.note(browser::keep(now, false));
+                    if app.keeps.get_untracked() && !now.plans.is_empty() && !asked.get_value() {
+                        asked.set_value(true);
+                        browser::ask_to_persist();
+                    }
                 }
             },
             false,
         );
+        if usable {
+            browser::on_change_elsewhere(move || {
+                let other = store.with_untracked(browser::stored_elsewhere).is_some();
+                app.elsewhere.set(other);
+            });
+        }
         app
+    }
+
+    fn note(self, written: Written) {
+        match written {
+            Written::ChangedElsewhere => self.elsewhere.set(true),
+            written => self.keeps.set(written == Written::Kept),
+        }
+    }
+
+    /// Takes the plans of the other tab in place of this one's.
+    pub fn take_theirs(self) {
+        let found = Found::look();
+        self.elsewhere.set(false);
+        self.set_aside.set(found.set_aside);
+        self.store.update(|store| {
+            let open = store.open;
+            *store = found.store;
+            if store.plans.iter().any(|kept| Some(kept.id) == open) {
+                store.open = open;
+            }
+        });
+    }
+
+    /// Writes this tab's plans over those of the other.
+    pub fn keep_mine(self) {
+        self.elsewhere.set(false);
+        let written = self
+            .store
+            .with_untracked(|store| browser::keep(store, true));
+        self.note(written);
+    }
+
+    /// Looks whether the address brings a plan.
+    pub fn look_at_address(self) {
+        if let Some(fragment) = browser::fragment() {
+            self.brought.set(Some(Brought::Link(
+                Plan::from_link(&fragment).map(Box::new),
+            )));
+            browser::focus_soon("brought");
+        }
+    }
+
+    /// Puts away what came from outside.
+    pub fn put_away(self) {
+        self.brought.set(None);
+        browser::clear_fragment();
+        browser::focus_soon(if self.plan_is_open() {
+            "step-1"
+        } else {
+            "welcome"
+        });
+    }
+
+    /// Adds plans, less those that are kept already.
+    pub fn add_all(self, plans: Vec<Plan>) {
+        self.store.update(|store| {
+            for plan in plans {
+                if store.plans.iter().all(|kept| kept.plan != plan) {
+                    let id = next_id(store);
+                    store.plans.push(Kept { id, plan });
+                }
+            }
+        });
+        self.open_plan(None);
+    }
+
+    /// Puts plans in the place of all kept ones.
+    pub fn replace_all(self, plans: Vec<Plan>) {
+        self.store.update(|store| {
+            store.plans = (1..)
+                .zip(plans)
+                .map(|(id, plan)| Kept { id, plan })
+                .collect();
+            store.open = None;
+        });
+        self.open_plan(None);
+    }
+
+    /// All kept plans.
+    pub fn all_plans(self) -> Vec<Plan> {
+        self.store
+            .with_untracked(|store| store.plans.iter().map(|kept| kept.plan.clone()).collect())
     }
 
     /// Whether a plan is open.
@@ -279,9 +396,7 @@ impl App {
 
     /// Keeps a new plan and opens it.
     pub fn add(self, plan: Plan) {
-        let id = self
-            .store
-            .with_untracked(|store| store.plans.iter().map(|kept| kept.id).max().unwrap_or(0) + 1);
+        let id = self.store.with_untracked(next_id);
         self.store
             .update(|store| store.plans.push(Kept { id, plan }));
         self.open_plan(Some(id));
@@ -393,6 +508,11 @@ impl App {
             }
         });
     }
+}
+
+fn next_id(store: &Store) -> u32 {
+    let last = store.plans.iter().map(|kept| kept.id).max();
+    last.unwrap_or(0).saturating_add(1)
 }
 
 /// The element id of a field's input.

@@ -42,6 +42,7 @@ pub fn Welcome() -> impl IntoView {
                 <h3>{words::YOUR_PLANS}</h3>
                 <super::shelf::PlanList/>
             </Show>
+            <super::hand_on::Files/>
         </section>
     }
 }

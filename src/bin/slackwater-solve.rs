@@ -1,12 +1,14 @@
 //! `slackwater-solve [FILE]`: reads a plan as JSON from a file or standard input and prints the
 //! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan. `slackwater-solve
+//! --materials [FILE]` prints what a plan's tanks are built of, as CSV. `slackwater-solve
 //! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
 //! `slackwater-solve --ensemble N [FILE]` lives through N seasons of a plan and prints the chances
 //! and the changes that make it sure; with `--readings TABLE` it prints the forecast after the
 //! readings of a crop under way. `slackwater-solve --notebook FILE` reads a whole notebook.
+//! `--link` and `--from-link` turn a plan into the end of an address and back.
 //! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
 //!
-//! Exit 0: an outcome or example was printed. Exit 2: the plan has problems, all of them printed
+//! Exit 0: what was asked for was printed. Exit 2: the plan has problems, all of them printed
 //! as JSON on standard error. Exit 1: the command was not understood or the file not read.
 #![forbid(unsafe_code)]
 
@@ -17,7 +19,8 @@ use serde::Serialize;
 use slackwater::advice::chances::{self, Chances, ChancesOutcome, ChangesOutcome};
 use slackwater::advice::notebook::{self, NotebookOutcome, Tracker};
 use slackwater::advice::{
-    Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, solution_of_ions,
+    Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, materials_csv,
+    solution_of_ions,
 };
 use slackwater::catalog::Keyed;
 use slackwater::plan::notebook::{Notebook, NotebookRefusal, readings_from_csv};
@@ -30,6 +33,9 @@ const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE 
        slackwater-solve [--ensemble N] --readings TABLE [FILE]
            forecast of a crop under way; TABLE has columns such as date,level_cm,ec_ms_per_cm
        slackwater-solve [--ensemble N] --notebook [FILE]
+       slackwater-solve --link [FILE]       plan as JSON to a link
+       slackwater-solve --from-link LINK    link, or address that ends in one, to plan as JSON
+       slackwater-solve --materials [FILE]  what to build a plan's tanks of, as CSV
        slackwater-solve --calendar [FILE]   plan as JSON, its dates as an iCalendar file
        slackwater-solve --solution [FILE]   ions as JSON, such as
            {\"ions\": {\"K\": 6, \"NO3\": 6}, \"ph\": \"charge\", \"temperature_c\": 25}";
@@ -43,10 +49,18 @@ fn main() -> ExitCode {
             Some(example) => print(&example.plan().to_json()),
             None => misunderstood(&format!("there is no example '{name}'\n{USAGE}")),
         },
+        ["--materials"] | ["--materials", "-"] => materials(read_all(std::io::stdin())),
+        ["--materials", file] => materials(std::fs::File::open(file).and_then(read_all)),
         ["--calendar"] | ["--calendar", "-"] => calendar(read_all(std::io::stdin())),
         ["--calendar", file] => calendar(std::fs::File::open(file).and_then(read_all)),
         ["--solution"] | ["--solution", "-"] => ions(read_all(std::io::stdin())),
         ["--solution", file] => ions(std::fs::File::open(file).and_then(read_all)),
+        ["--link"] | ["--link", "-"] => link(read_all(std::io::stdin())),
+        ["--link", file] => link(std::fs::File::open(file).and_then(read_all)),
+        ["--from-link", link] => match Plan::from_link(link) {
+            Ok(plan) => print(&plan.to_json()),
+            Err(error) => refuse(&[error]),
+        },
         [] | ["-"] => answer(read_all(std::io::stdin())),
         [file] if !file.starts_with('-') => answer(std::fs::File::open(file).and_then(read_all)),
         _ => many(&arguments),
@@ -190,6 +204,17 @@ fn answer(text: std::io::Result<String>) -> ExitCode {
     }
 }
 
+/// What the tanks of a plan are built of; only the heading for containers that nobody builds.
+fn materials(text: std::io::Result<String>) -> ExitCode {
+    match text {
+        Err(error) => misunderstood(&error.to_string()),
+        Ok(text) => match Plan::from_json(&text).and_then(|plan| solve(&plan)) {
+            Ok(outcome) => print(materials_csv(&outcome).trim_end()),
+            Err(problems) => refuse(&problems),
+        },
+    }
+}
+
 /// The dates of a plan.
 fn calendar(text: std::io::Result<String>) -> ExitCode {
     let text = match text {
@@ -239,6 +264,20 @@ fn calendar_words(kind: CalendarKind) -> CalendarWords {
     CalendarWords {
         summary: summary.to_owned(),
         description: description.to_owned(),
+    }
+}
+
+/// The plan as a link; it need not be sound.
+fn link(text: std::io::Result<String>) -> ExitCode {
+    match text {
+        Err(error) => misunderstood(&error.to_string()),
+        Ok(text) => match Plan::from_json(&text) {
+            Err(problems) => refuse(&problems),
+            Ok(plan) => match plan.to_link() {
+                Ok(link) => print(&link),
+                Err(error) => refuse(&[error]),
+            },
+        },
     }
 }
 

@@ -3,6 +3,7 @@
 pub mod acids;
 pub mod blends;
 pub mod climates;
+pub mod covers;
 pub mod crops;
 pub mod foams;
 pub(crate) mod keyed;
@@ -13,6 +14,7 @@ pub mod salt_tolerance;
 pub mod salts;
 pub mod shelters;
 pub mod solubility;
+pub mod timber;
 pub mod tissue;
 pub mod vessels;
 

@@ -40,6 +40,33 @@ keyed! {
     }
 }
 
+keyed! {
+    /// What a pipe is made of.
+    PipeMaterial {
+        /// Unplasticised PVC.
+        Pvc = "pvc",
+        /// High-density polyethylene.
+        Polyethylene = "polyethylene",
+        /// Polypropylene.
+        Polypropylene = "polypropylene",
+        /// ABS.
+        Abs = "abs",
+    }
+}
+
+impl PipeMaterial {
+    /// Density, kg/m³: middle of the range of 1380 to 1410, 945 to 960, 905, and 1040 to 1060; from
+    /// memory.
+    pub const fn density(self) -> f64 {
+        match self {
+            Self::Pvc => 1395.0,
+            Self::Polyethylene => 950.0,
+            Self::Polypropylene => 905.0,
+            Self::Abs => 1050.0,
+        }
+    }
+}
+
 /// The series of a pipe.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Series {

@@ -3,6 +3,7 @@
 use crate::catalog::acids::Acid;
 use crate::catalog::keyed::keyed;
 use crate::catalog::salts::Salt;
+use crate::science::layout::Arrangement;
 
 keyed! {
     /// How the plants stand over the solution.
@@ -43,6 +44,19 @@ keyed! {
         Square = "square",
         /// Every other row shifted by half the spacing.
         Staggered = "staggered",
+        /// Every neighbour at the same distance, the spacing across.
+        Hexagonal = "hexagonal",
+    }
+}
+
+impl Pattern {
+    /// The arrangement as geometry knows it.
+    pub const fn arrangement(self) -> Arrangement {
+        match self {
+            Self::Square => Arrangement::Square,
+            Self::Staggered => Arrangement::Staggered,
+            Self::Hexagonal => Arrangement::Hexagonal,
+        }
     }
 }
 
@@ -103,8 +117,26 @@ keyed! {
     PipeEnds {
         /// Open: the solution enters, only the wall displaces it.
         Open = "open",
-        /// Capped: the whole pipe displaces solution, and wants to float.
+        /// Capped with air inside: the whole pipe displaces solution, and wants to float.
         Capped = "capped",
+        /// Filled with solution, then capped: it displaces all of itself and lifts little.
+        Flooded = "flooded",
+    }
+}
+
+keyed! {
+    /// What a tank stands on.
+    StandsOn {
+        /// Firm ground outdoors or in a greenhouse.
+        Ground = "ground",
+        /// A ground slab of a building.
+        Slab = "slab",
+        /// A bench or table.
+        Bench = "bench",
+        /// A floor with a room or air below it.
+        UpperFloor = "upper_floor",
+        /// A balcony, deck, terrace or roof.
+        BalconyOrRoof = "balcony_or_roof",
     }
 }
 

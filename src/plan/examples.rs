@@ -1,21 +1,23 @@
 //! Four ready plans in an invented scenario: the gardens of Sandpiper School.
 
 use super::choice::{
-    AcidChoice, CalciumNitrate, DateMeaning, Dosing, Method, Pattern, PipeEnds, StrengthBy,
-    WaterKind,
+    AcidChoice, CalciumNitrate, DateMeaning, Dosing, Method, Pattern, PipeEnds, StandsOn,
+    StrengthBy, WaterKind,
 };
 use super::model::{Plan, SaltLine, VERSION};
 use super::{Entry, Pick};
 use crate::catalog::Keyed;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
+use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
 use crate::catalog::keyed::keyed;
-use crate::catalog::pipes::PipeChoice;
+use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::catalog::pots::PotChoice;
 use crate::catalog::recipes::RecipeChoice;
 use crate::catalog::salts::Salt;
+use crate::catalog::timber::Timber;
 use crate::catalog::vessels::VesselChoice;
 
 keyed! {
@@ -67,6 +69,18 @@ fn common() -> Plan {
     container.pipe_wall_cm = Entry::Number(0.3);
     container.pipe_ends = Pick::Known(PipeEnds::Open);
     container.pipe_count = Entry::Number(2.0);
+    container.pipe_material = Pick::Known(PipeMaterial::Pvc);
+    let build = &mut plan.build;
+    build.stands_on = Pick::Known(StandsOn::Ground);
+    build.leg_count = Entry::Number(6.0);
+    build.floor_drop_cm = Entry::Number(0.5);
+    build.timber = Pick::Known(Timber::Metric47x200);
+    build.brace_spacing_cm = Entry::Number(120.0);
+    build.liner_layers = Entry::Number(2.0);
+    build.cover = Pick::Known(CoverMaterial::ExtrudedFoam);
+    build.prop_rows = Entry::Number(0.0);
+    build.sheet_length_cm = Entry::Number(244.0);
+    build.sheet_width_cm = Entry::Number(122.0);
     // Every shape gets its measures once, the last is the one in use.
     for vessel in [
         VesselChoice::Bottle4,
@@ -162,6 +176,8 @@ fn covered_tank(plan: &mut Plan) {
     plan.choose_vessel(VesselChoice::Tank240);
     plan.choose_pot(PotChoice::Small);
     plan.container.cover_thickness_cm = Entry::Number(1.0);
+    plan.build.cover = Pick::Known(CoverMaterial::Plywood);
+    plan.build.prop_rows = Entry::Number(1.0);
     plan.crop.kind = Pick::Known(CropKind::ButterheadLettuce);
     plan.crop.date = Entry::from("2027-02-01");
     plan.choose_climate(ClimateChoice::UplandCoolHumid);

@@ -228,6 +228,37 @@ fields! {
         PipeWall = container.pipe_wall_cm, Length, 0.05..=5.0, usual 0.1..=1.0;
         /// Pipes lying side by side along the tank.
         PipeCount = container.pipe_count, Count, 1.0..=50.0, usual 2.0..=6.0;
+        /// From the middle of one pipe to the next; empty: spread evenly.
+        PipeSpacing = container.pipe_spacing_cm, Length, 2.0..=1000.0, usual 15.0..=150.0;
+
+        /// Legs of the bench that carries one tank.
+        LegCount = build.leg_count, Count, 2.0..=500.0, usual 4.0..=40.0;
+        /// What the floor or bench is rated to carry; empty: not known.
+        SupportRating = build.support_rating_kg_per_m2, FloorLoad, 1.0..=20000.0, usual 50.0..=5000.0;
+        /// How much lower one end of the floor lies than the other.
+        FloorDrop = build.floor_drop_cm, Length, 0.0..=50.0, usual 0.0..=2.0;
+        /// From brace to brace along the sides.
+        BraceSpacing = build.brace_spacing_cm, Length, 10.0..=1000.0, usual 30.0..=250.0;
+        /// Layers of the liner.
+        LinerLayers = build.liner_layers, Count, 1.0..=6.0, usual 1.0..=2.0;
+        /// Rows of props under a cover, lengthwise between the sides.
+        PropRows = build.prop_rows, Count, 0.0..=40.0, usual 0.0..=4.0;
+        /// From the middle of a hole to the edge of its board, at least; empty: half the spacing.
+        EdgeDistance = build.edge_distance_cm, Length, 1.0..=100.0, usual 4.0..=20.0;
+        /// Length of the sheets that boards or cover are cut from.
+        SheetLength = build.sheet_length_cm, Length, 20.0..=2000.0, usual 60.0..=400.0;
+        /// Width of these sheets.
+        SheetWidth = build.sheet_width_cm, Length, 20.0..=1000.0, usual 30.0..=210.0;
+        /// Price of one such sheet.
+        SheetPrice = build.sheet_price, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a metre of pipe.
+        PipePrice = build.pipe_price_per_m, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a metre of timber.
+        TimberPrice = build.timber_price_per_m, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a square metre of liner.
+        LinerPrice = build.liner_price_per_m2, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        /// Price of a net pot.
+        PotPrice = build.pot_price, Price, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
 
         /// Plants in one bottle or bucket.
         PlantsPerContainer = crop.plants_per_container, Count, 1.0..=1000.0, usual 1.0..=12.0;
@@ -370,6 +401,14 @@ fields! {
         Pipe = container.pipe;
         /// Open or capped pipes.
         PipeEnds = container.pipe_ends;
+        /// What the pipes are made of.
+        PipeMaterial = container.pipe_material;
+        /// What the tank stands on.
+        StandsOn = build.stands_on;
+        /// The timber of the sides.
+        Timber = build.timber;
+        /// What a covered tank is covered with.
+        CoverMaterial = build.cover;
         /// The crop.
         CropKind = crop.kind;
         /// Pattern of the holes.
@@ -402,7 +441,20 @@ fields! {
 impl Field {
     /// Whether the field may stay empty.
     pub const fn optional(self) -> bool {
-        matches!(self, Self::FillDepth | Self::People | Self::TurnaroundDays)
+        matches!(
+            self,
+            Self::FillDepth
+                | Self::People
+                | Self::TurnaroundDays
+                | Self::PipeSpacing
+                | Self::SupportRating
+                | Self::EdgeDistance
+                | Self::SheetPrice
+                | Self::PipePrice
+                | Self::TimberPrice
+                | Self::LinerPrice
+                | Self::PotPrice
+        )
     }
 }
 

@@ -8,6 +8,8 @@ mod examples;
 mod field;
 mod figure;
 mod ions;
+mod kept;
+mod link;
 pub(crate) mod members;
 mod model;
 pub mod notebook;
@@ -19,22 +21,26 @@ mod quantity;
 mod unknown;
 
 pub use check::{
-    AcidDose, Assumed, Boards, Climate, Container, Crop, Daylight, Fertilizer, Light, Mixture,
-    Pipes, Pot, Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks, Strength, Unusual, check,
-    read_text, used_fields,
+    AcidDose, Assumed, Boards, Build, BuildPrices, Climate, Container, Crop, Daylight, Fertilizer,
+    FixedCover, Light, Mixture, Pipes, Pot, Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks,
+    Strength, Unusual, check, read_text, used_fields,
 };
 pub use choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
-    StrengthBy, WaterKind,
+    StandsOn, StrengthBy, WaterKind,
 };
 pub use entry::Entry;
 pub use examples::Example;
 pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
 pub use ions::{IONS, IonList, IonProblem, SoundIons};
+pub use kept::{
+    FileError, Kept, KeptBlend, LONGEST_FILE, Materials, Store, plans_from_file, plans_to_file,
+};
+pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{
-    ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan, SaltLine,
-    VERSION, WaterPlan,
+    BuildPlan, ClimatePlan, ContainerPlan, CropPlan, FertilizerPlan, LabelPlan, MeasuredPair, Plan,
+    SaltLine, VERSION, WaterPlan,
 };
 pub use pick::Pick;
 pub use problem::{Problem, ProblemKind, Rule};

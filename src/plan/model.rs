@@ -5,18 +5,20 @@
 
 use super::choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
-    StrengthBy, WaterKind,
+    StandsOn, StrengthBy, WaterKind,
 };
 use super::members::members;
 use super::{Entry, Pick};
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
+use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
-use crate::catalog::pipes::PipeChoice;
+use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::catalog::recipes::RecipeChoice;
 use crate::catalog::salts::Salt;
 use crate::catalog::shelters::Shelter;
+use crate::catalog::timber::Timber;
 
 /// The version of the plan document that this program writes.
 pub const VERSION: u32 = 1;
@@ -37,6 +39,8 @@ pub struct Plan {
     pub fertilizer: FertilizerPlan,
     /// Step 4.
     pub climate: ClimatePlan,
+    /// How a tank is built.
+    pub build: BuildPlan,
 }
 
 /// Step 1: the vessel, its cover and pots, and for floating boards the boards and pipes.
@@ -79,6 +83,8 @@ pub struct ContainerPlan {
     pub pipe_wall_cm: Entry,
     pub pipe_ends: Pick<PipeEnds>,
     pub pipe_count: Entry,
+    pub pipe_spacing_cm: Entry,
+    pub pipe_material: Pick<PipeMaterial>,
 }
 
 /// One pouring of water into a vessel of unknown shape: litres in all so far, and the depth read.
@@ -225,6 +231,32 @@ pub struct ClimatePlan {
     pub lamp_hours_h: Entry,
     pub co2_ppm: Entry,
 }
+
+/// How a rectangular tank is built, covered and stood up. Every field may stay empty.
+#[derive(Clone, Debug, Default, PartialEq)]
+#[expect(
+    missing_docs,
+    reason = "each field's meaning stands at its variant of `Field`"
+)]
+pub struct BuildPlan {
+    pub stands_on: Pick<StandsOn>,
+    pub leg_count: Entry,
+    pub support_rating_kg_per_m2: Entry,
+    pub floor_drop_cm: Entry,
+    pub timber: Pick<Timber>,
+    pub brace_spacing_cm: Entry,
+    pub liner_layers: Entry,
+    pub cover: Pick<CoverMaterial>,
+    pub prop_rows: Entry,
+    pub edge_distance_cm: Entry,
+    pub sheet_length_cm: Entry,
+    pub sheet_width_cm: Entry,
+    pub sheet_price: Entry,
+    pub pipe_price_per_m: Entry,
+    pub timber_price_per_m: Entry,
+    pub liner_price_per_m2: Entry,
+    pub pot_price: Entry,
+}
 }
 
 impl Default for Plan {
@@ -237,6 +269,7 @@ impl Default for Plan {
             crop: CropPlan::default(),
             fertilizer: FertilizerPlan::default(),
             climate: ClimatePlan::default(),
+            build: BuildPlan::default(),
         }
     }
 }

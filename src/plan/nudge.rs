@@ -11,6 +11,9 @@ impl Field {
             Self::Count
             | Self::BoardCount
             | Self::PipeCount
+            | Self::PropRows
+            | Self::LinerLayers
+            | Self::LegCount
             | Self::PlantsPerContainer
             | Self::CropsInARow
             | Self::SeedlingAge

@@ -149,6 +149,8 @@ pub enum Rule {
     PipeWithinTank,
     /// The pipes lie side by side in the tank.
     PipesFitWidth,
+    /// Pipes this far apart lie within the tank.
+    PipesReachWalls,
     /// The wall is thinner than half the pipe.
     WallWithinPipe,
     /// At least one plant fits at this spacing.

@@ -47,7 +47,12 @@ impl Field {
             Self::PotFlangeDiameter => pot.flange_diameter_cm,
             Self::PotImmersion | Self::BoardThickness => 2.5,
             Self::PipeWall => 0.3,
-            Self::PipeCount => 2.0,
+            Self::PipeCount | Self::LinerLayers => 2.0,
+            Self::FloorDrop => 0.5,
+            Self::BraceSpacing => 100.0,
+            Self::PropRows => 0.0,
+            Self::SheetLength => 244.0,
+            Self::SheetWidth => 122.0,
             Self::SpacingAcross | Self::SpacingAlong => 25.0,
             Self::SeedlingAge => 14.0,
             Self::TargetHead | Self::LampFlux => 200.0,
@@ -61,7 +66,7 @@ impl Field {
             Self::StoreTemperature => 5.0,
             Self::RecipeStrength => 75.0,
             Self::WaterPh => 7.5,
-            Self::TargetPh => 6.0,
+            Self::TargetPh | Self::LegCount => 6.0,
             Self::AcidStrength => acid()?.1.get::<percent>(),
             Self::AcidDensity => {
                 let (figures, strength) = acid()?;

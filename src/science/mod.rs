@@ -3,6 +3,7 @@
 //! This floor knows no plan, no clock, no global state and no word that a user reads.
 
 pub mod air;
+pub mod beam;
 pub mod canopy;
 pub mod diurnal;
 pub mod evapotranspiration;
@@ -10,8 +11,10 @@ pub mod flotation;
 pub mod formula;
 pub mod geometry;
 pub mod growth;
+pub mod hydrostatics;
 pub mod importance;
 pub mod label;
+pub mod layout;
 pub mod least_squares;
 pub mod mosquitoes;
 pub mod normal;
@@ -21,6 +24,7 @@ pub mod raw_water;
 pub mod roots;
 pub mod salinity;
 pub mod solution;
+pub mod structure;
 pub mod sun;
 pub mod units;
 pub mod water;

@@ -89,7 +89,7 @@ impl Tank {
                     pipe.unwrap_or((boards.pipes.outside_diameter, boards.pipes.wall));
                 let displacing = match boards.pipes.ends {
                     PipeEnds::Open => Some(wall),
-                    PipeEnds::Capped => None,
+                    PipeEnds::Capped | PipeEnds::Flooded => None,
                 };
                 let pipes = HorizontalPipes::new(
                     outside,
@@ -126,6 +126,11 @@ impl Tank {
             cover,
             density,
         })
+    }
+
+    /// Mass of one pot with its wet medium.
+    pub fn pot_mass(&self) -> Mass {
+        Mass::new::<kilogram>(self.pot_mass)
     }
 
     /// Vessel and pipes.

@@ -292,6 +292,8 @@ for (const [name, [example, entries]] of Object.entries(FAILING)) {
     const last = await lastDay(screen);
     const line = await screen.page.locator(".across .failing").getAttribute("d");
     assert.ok(Math.abs(Number(/M([\d.]+)/.exec(line)[1]) - (100 * failure.day) / last) < 0.001);
+    const at = await screen.page.locator(".days.failing").evaluate((slider) => Number(slider.style.getPropertyValue("--at")));
+    assert.ok(Math.abs(at - failure.day / last) < 1e-9, `the slider marks ${at}`);
     await flag.click();
     await agree(screen, failure.day, last);
     assert.match((await read(screen)).sentence, /Neither pots nor roots touch/);

@@ -23,6 +23,8 @@ macro_rules! facts {
         fn name(fact: &Fact) -> &'static str {
             match fact {
                 $(Fact::$name { .. } => stringify!($name),)+
+                // These have laws of their own, in `building`.
+                Fact::Structure(_) => "Structure",
             }
         }
     };

@@ -25,6 +25,10 @@ const DOUBTFUL: &[&str] = &["-1", "0", "1e300", "true", "[]", "{}", "-1e309", r#
 fn may_be_empty(field: Field, plan: &Plan) -> bool {
     let path = field.path();
     field.optional()
+        || matches!(
+            field,
+            Field::PipeMaterial | Field::StandsOn | Field::Timber | Field::CoverMaterial
+        )
         // A usual value stands in.
         || field.if_unknown(plan).is_some()
         || path.starts_with("fertilizer.label.")
@@ -66,7 +70,7 @@ pub fn plans() -> Vec<(String, Plan)> {
         let plan = sound_plan(80, Method::Bucket, shape);
         plans.push((format!("bucket, {}", shape.key()), plan));
     }
-    let variants: [Variant; 12] = [
+    let variants: [Variant; 13] = [
         ("heads every week", |plan| {
             plan.crop.people = 20.0.into();
         }),
@@ -102,6 +106,9 @@ pub fn plans() -> Vec<(String, Plan)> {
         ("citric acid", |plan| {
             plan.fertilizer.water_kind = Pick::from_key("tap");
             plan.choose_acid(AcidChoice::Citric);
+        }),
+        ("bench", |plan| {
+            plan.build.stands_on = Pick::from_key("bench");
         }),
         ("salts", |plan| {
             plan.fertilizer.dosing = Pick::from_key("salts");
@@ -237,6 +244,8 @@ fn assert_blames(name: &str, field: Field, raw: &str, problems: &[Problem]) {
 fn asked_for_by(field: Field) -> &'static [Field] {
     match field {
         Field::PipeOutsideDiameter | Field::PipeWall => &[Field::Method, Field::Pipe],
+        Field::LegCount | Field::SupportRating => &[Field::Method, Field::Shape, Field::StandsOn],
+        Field::SpacingAlong => &[Field::Method, Field::Shape, Field::Pattern],
         Field::PotImmersion
         | Field::CoverThickness
         | Field::BoardLength
@@ -246,6 +255,8 @@ fn asked_for_by(field: Field) -> &'static [Field] {
         | Field::Foam
         | Field::Pipe
         | Field::PipeEnds
+        | Field::PipeSpacing
+        | Field::PipeMaterial
         | Field::PipeCount => &[Field::Method],
         Field::PlantsPerContainer | Field::Pattern => &[Field::Method, Field::Shape],
         Field::CalciumNitrate
@@ -272,6 +283,7 @@ fn asked_for_by(field: Field) -> &'static [Field] {
         | Field::LightThrough
         | Field::LampFlux
         | Field::LampHours => &[Field::Shelter],
+        _ if field.path().starts_with("build.") => &[Field::Method, Field::Shape],
         _ if always_asked_for(field) => &[],
         // The measures of the vessel.
         _ => &[Field::Method, Field::Shape],

@@ -4,12 +4,15 @@
 mod advice;
 mod bad_input;
 mod boards;
+mod building;
 mod chances;
 mod chemistry;
 mod dates;
 mod feeding;
+mod fuzz;
 mod garbage;
 mod labels;
+mod links;
 mod notebook;
 mod outcome;
 mod plans;

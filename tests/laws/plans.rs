@@ -93,6 +93,18 @@ pub fn sound_plan(seed: u64, method: Method, shape: Shape) -> Plan {
     }
     for _ in 0..2 {
         for field in numeric_fields(&plan) {
+            if !of_the_build(field) {
+                step(&mut plan, |plan| vary(plan, field, false, &mut random));
+            }
+        }
+    }
+    // A stream of its own: what a tank is built of leaves the crops of these plans as they are.
+    let mut random = Seeded::new(seed.wrapping_mul(37) ^ 5);
+    for _ in 0..3 {
+        step(&mut plan, |plan| build_of(plan, &mut random));
+    }
+    for field in numeric_fields(&plan) {
+        if of_the_build(field) {
             step(&mut plan, |plan| vary(plan, field, false, &mut random));
         }
     }
@@ -153,12 +165,36 @@ pub fn wild_plan(seed: u64) -> Plan {
     // Some plans wander far in a few fields, others a little in all.
     let likelihood = random.pick(&[0.1, 0.3, 1.0]);
     for field in numeric_fields(&plan) {
-        if random.chance(likelihood) {
+        if !of_the_build(field) && random.chance(likelihood) {
+            vary(&mut plan, field, true, &mut random);
+        }
+    }
+    let mut random = Seeded::new(seed.wrapping_mul(37) ^ 6);
+    for _ in 0..random.whole(0, 4) {
+        build_of(&mut plan, &mut random);
+    }
+    for field in numeric_fields(&plan) {
+        if of_the_build(field) && random.chance(likelihood) {
             vary(&mut plan, field, true, &mut random);
         }
     }
     vary(&mut plan, Field::WaterFactor, true, &mut random);
     plan
+}
+
+/// Whether a field says how a tank is built.
+fn of_the_build(field: Field) -> bool {
+    field == Field::PipeSpacing || field.path().starts_with("build.")
+}
+
+/// Another choice for the build in one place.
+fn build_of(plan: &mut Plan, random: &mut Seeded) {
+    match random.index(4) {
+        0 => plan.build.stands_on = Pick::Known(random.pick(Keyed::ALL)),
+        1 => plan.build.timber = Pick::Known(random.pick(Keyed::ALL)),
+        2 => plan.build.cover = Pick::Known(random.pick(Keyed::ALL)),
+        _ => plan.container.pipe_material = Pick::Known(random.pick(Keyed::ALL)),
+    }
 }
 
 /// The used fields that hold numbers.
@@ -183,7 +219,11 @@ fn step(plan: &mut Plan, change: impl FnOnce(&mut Plan)) {
 /// A new number for a field: mostly usual, sometimes anything, sometimes a bound itself.
 fn vary(plan: &mut Plan, field: Field, wild: bool, random: &mut Seeded) {
     let limits = field.limits().expect("a numeric field");
-    if field == Field::FillDepth && random.chance(0.6) {
+    let may_stay_empty = matches!(
+        field,
+        Field::FillDepth | Field::PipeSpacing | Field::EdgeDistance | Field::SupportRating
+    );
+    if may_stay_empty && random.chance(0.6) {
         *field.entry_mut(plan).expect("an entry") = Entry::blank();
         return;
     }

@@ -2,7 +2,8 @@
 
 use slackwater::catalog::Keyed;
 use slackwater::plan::{
-    Entry, Example, Field, MeasuredPair, Pick, Plan, SaltLine, check, used_fields,
+    Entry, Example, Field, MeasuredPair, Pick, Plan, SaltLine, Store, check, plans_from_file,
+    used_fields,
 };
 
 use crate::plans::{for_sound_plans, wild_plan};
@@ -116,35 +117,41 @@ fn entry(random: &mut Seeded) -> Entry {
     }
 }
 
+/// A ready plan with anything at all in every field.
+pub fn odd_plan(random: &mut Seeded) -> Plan {
+    let mut plan = random.pick(Example::ALL).plan();
+    plan.name = text(random);
+    plan.container.measured = (0..random.whole(0, 4))
+        .map(|_| MeasuredPair {
+            volume_l: entry(random),
+            depth_cm: entry(random),
+        })
+        .collect();
+    for &field in Field::ALL {
+        if let Some(slot) = field.entry_mut(&mut plan) {
+            *slot = entry(random);
+        }
+    }
+    plan.fertilizer.salts = (0..random.whole(0, 4))
+        .map(|_| SaltLine {
+            salt: Pick::from_key(&text(random)),
+            purity_pct: entry(random),
+            price_per_kg: entry(random),
+        })
+        .collect();
+    plan.fertilizer.currency = text(random);
+    plan.fertilizer.dosing = Pick::from_key(random.pick(&["salts", "stocks", "NaN"]));
+    plan.container.method = Pick::from_key(&text(random));
+    plan.fertilizer.blend = Pick::from_key(&text(random));
+    plan.climate.shelter = Pick::from_key(&text(random));
+    plan
+}
+
 #[test]
 fn any_text_and_any_number_survive_in_any_field() {
     let mut random = Seeded::new(71);
     for _ in 0..2000 {
-        let mut plan = random.pick(Example::ALL).plan();
-        plan.name = text(&mut random);
-        plan.container.measured = (0..random.whole(0, 4))
-            .map(|_| MeasuredPair {
-                volume_l: entry(&mut random),
-                depth_cm: entry(&mut random),
-            })
-            .collect();
-        for &field in Field::ALL {
-            if let Some(slot) = field.entry_mut(&mut plan) {
-                *slot = entry(&mut random);
-            }
-        }
-        plan.fertilizer.salts = (0..random.whole(0, 4))
-            .map(|_| SaltLine {
-                salt: Pick::from_key(&text(&mut random)),
-                purity_pct: entry(&mut random),
-                price_per_kg: entry(&mut random),
-            })
-            .collect();
-        plan.fertilizer.currency = text(&mut random);
-        plan.fertilizer.dosing = Pick::from_key(random.pick(&["salts", "stocks", "NaN"]));
-        plan.container.method = Pick::from_key(&text(&mut random));
-        plan.fertilizer.blend = Pick::from_key(&text(&mut random));
-        plan.climate.shelter = Pick::from_key(&text(&mut random));
+        let plan = odd_plan(&mut random);
         round_trip(&plan);
         // And whatever it holds, judging it answers.
         let fields = used_fields(&plan);
@@ -152,4 +159,20 @@ fn any_text_and_any_number_survive_in_any_field() {
             assert!(problem.field.is_some_and(|field| fields.contains(&field)));
         }
     }
+}
+
+#[test]
+fn what_version_1_stored_and_saved_still_opens() {
+    let stored = Store::read(include_str!("files/stored-1.json")).expect("version 1");
+    let file = plans_from_file(include_str!("files/plans-1.json")).expect("version 1");
+    assert_eq!((stored.open, stored.units.as_str()), (Some(2), "us"));
+    let kept: Vec<Plan> = stored.plans.into_iter().map(|kept| kept.plan).collect();
+    assert_eq!(kept, file);
+    let [bottle, boards] = &file[..] else {
+        panic!("two plans");
+    };
+    assert_eq!(bottle.name, "Sandpiper School: a bottle on the porch");
+    assert_eq!(Field::Height.entry(bottle), Some(&Entry::from("12 in")));
+    assert_eq!(Field::BoardCount.entry(boards), Some(&Entry::Number(12.0)));
+    assert_eq!(boards.container.method.key(), "floating_boards");
 }

@@ -73,6 +73,13 @@ fn of_one_container(outcome: &Outcome) -> Value {
         let members = json[part].as_object_mut().expect("an object");
         members.remove(count_or_total).expect(count_or_total);
     }
+    let members = json.as_object_mut().expect("an object");
+    members.remove("running").expect("running");
+    if let Some(build) = members["build"].as_object_mut() {
+        // What to get counts for all tanks.
+        build.remove("materials").expect("materials");
+        build.remove("price").expect("price");
+    }
     // A caution that the number of containers itself is unusual, and what is left in all of them.
     json["findings"]
         .as_array_mut()

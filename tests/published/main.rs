@@ -2,6 +2,7 @@
 //! 'common practice, no source' or 'from memory'. Tables are CSV files with a `source` column.
 
 mod air_and_sun;
+mod building;
 mod chances;
 mod chemistry;
 mod fertility;

@@ -1,13 +1,16 @@
 //! What comes of a plan: figures in the trade's units, each with its unit in its name.
 
+mod build;
 mod mixture;
 mod season;
 
+pub use build::*;
 pub use mixture::*;
 pub use season::*;
 
 use serde::Serialize;
 
+use super::boards::PipeRow;
 use super::calendar::Calendar;
 use super::facts::Finding;
 use super::protons::ProtonOutcome;
@@ -41,6 +44,16 @@ pub struct Outcome {
     pub roots: RootsOutcome,
     /// Boards and pipes, where boards float.
     pub boards: Option<BoardsOutcome>,
+    /// The standard pipe sizes compared, where boards float.
+    pub pipes: Vec<PipeRow>,
+    /// Ballast inside the pipes, kg/m, where boards float.
+    pub ballast_kg_per_m: Option<f64>,
+    /// How holes and boards lie and are cut, for rectangular tanks.
+    pub layout: Option<LayoutOutcome>,
+    /// The build sheet of a rectangular tank.
+    pub build: Option<BuildOutcome>,
+    /// How tanks are run one after another.
+    pub running: Option<RunningOutcome>,
     /// Dates.
     pub calendar: Calendar,
     /// Heads every week, where the plan says for how many people.

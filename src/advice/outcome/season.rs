@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::build::BoardStructure;
 use super::mixture::Elements;
 use crate::advice::boards::PipeRow;
 use crate::season::{Balance, MajorNutrient};
@@ -139,4 +140,7 @@ pub struct BoardsOutcome {
     pub refloat_l: f64,
     /// The standard sizes compared.
     pub pipes: Vec<PipeRow>,
+    /// Sag, trim, clearance, floor and ballast.
+    #[serde(flatten)]
+    pub structure: BoardStructure,
 }

@@ -1,9 +1,16 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 mod storage;
+mod system;
 mod update;
 
-pub use storage::{Found, Kept, Store, forget_set_aside, keep, next_set_aside};
+pub use storage::{
+    Found, Written, forget_set_aside, keep, next_set_aside, on_change_elsewhere, stored_elsewhere,
+};
+pub use system::{
+    ask_to_persist, can_share, clear_fragment, copy, fragment, on_drop, page_address, read_file,
+    save_file, share,
+};
 pub use update::{take_update, when_update_ready};
 
 use wasm_bindgen::JsCast;

@@ -1,60 +1,22 @@
 //! Plans kept in the browser, behind a probe: storage may be blocked, full or hold what cannot be
 //! read, and none of that may lose a plan or blank the page.
 
-use gloo_storage::{LocalStorage, Storage};
-use serde::{Deserialize, Serialize};
+use std::cell::RefCell;
 
-use crate::app::materials::Materials;
-use crate::catalog::Keyed;
-use crate::plan::{Plan, UnitSystem, VERSION as PLAN_VERSION};
+use gloo_storage::{LocalStorage, Storage};
+use wasm_bindgen::JsCast;
+
+use crate::plan::Store;
 
 /// Where the plans stand.
 const KEY: &str = "slackwater.plans";
 /// Where a value goes that could not be read, untouched.
 const ASIDE: &str = "slackwater.set-aside";
-/// Version of the stored list; the plans in it carry their own.
-const VERSION: u32 = 1;
 
-/// One kept plan.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Kept {
-    /// Number that is unique on this device.
-    pub id: u32,
-    /// The plan.
-    pub plan: Plan,
-}
-
-/// All that is kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct Store {
-    /// Version of this list.
-    pub version: u32,
-    /// The plans.
-    pub plans: Vec<Kept>,
-    /// The plan that was open.
-    pub open: Option<u32>,
-    /// Key of the unit system.
-    pub units: String,
-    /// Blends and salts that all plans share.
-    pub materials: Materials,
-}
-
-impl Store {
-    /// The chosen units, if they were chosen.
-    pub fn unit_system(&self) -> Option<UnitSystem> {
-        UnitSystem::from_key(&self.units)
-    }
-
-    /// Whether this program knows the versions of the list and of each plan in it. A later one may
-    /// hold what would be lost when it is written again.
-    fn is_ours(&self) -> bool {
-        self.version <= VERSION
-            && self
-                .plans
-                .iter()
-                .all(|kept| kept.plan.version <= PLAN_VERSION)
-    }
+thread_local! {
+    /// The stored text as this tab last read or wrote it. Another one in its place was written by
+    /// another tab.
+    static SEEN: RefCell<Option<String>> = const { RefCell::new(None) };
 }
 
 /// What was found at the start.
@@ -99,9 +61,10 @@ impl Found {
             };
         }
         let raw = read(KEY);
+        SEEN.set(raw.clone());
         let store = match &raw {
             None => Some(Store::default()),
-            Some(raw) => serde_json::from_str(raw).ok().filter(Store::is_ours),
+            Some(raw) => Store::read(raw).ok(),
         };
         // Damaged, or written by a later version: set aside before anything is written.
         let safe = match (&store, &raw) {
@@ -140,15 +103,68 @@ pub fn next_set_aside() -> Option<String> {
     aside_keys().find_map(|key| read(&key))
 }
 
-/// Forgets a text that was set aside, once its owner has saved or dismissed it.
+/// Forgets a text that was set aside, once its owner has saved it.
 pub fn forget_set_aside(raw: &str) {
     for key in aside_keys().filter(|key| read(key).as_deref() == Some(raw)) {
         let _ = LocalStorage::raw().remove_item(&key);
     }
 }
 
-/// Writes all plans; false when the browser refused.
-pub fn keep(mut store: Store) -> bool {
-    store.version = VERSION;
-    LocalStorage::set(KEY, store).is_ok()
+/// What became of plans that were to be written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Written {
+    /// They are kept.
+    Kept,
+    /// The browser refused.
+    Refused,
+    /// Nothing was written: another tab wrote other plans meanwhile.
+    ChangedElsewhere,
+}
+
+/// Writes all plans, over those of another tab only where `over` says so.
+pub fn keep(store: &Store, over: bool) -> Written {
+    if !over && stored_elsewhere(store).is_some() {
+        return Written::ChangedElsewhere;
+    }
+    let text = store.write();
+    if LocalStorage::raw().set_item(KEY, &text).is_err() {
+        return Written::Refused;
+    }
+    SEEN.set(Some(text));
+    Written::Kept
+}
+
+/// What another tab wrote, where it is not what this one has read or written and holds other
+/// plans, materials or units. Which plan is open is each tab's own affair.
+pub fn stored_elsewhere(mine: &Store) -> Option<String> {
+    let now = read(KEY)?;
+    if SEEN.with_borrow(|seen| seen.as_ref() == Some(&now)) {
+        return None;
+    }
+    match Store::read(&now) {
+        Ok(theirs)
+            if theirs.plans == mine.plans
+                && theirs.units == mine.units
+                && theirs.materials == mine.materials =>
+        {
+            SEEN.set(Some(now));
+            None
+        }
+        _ => Some(now),
+    }
+}
+
+/// Runs something when another tab has written.
+pub fn on_change_elsewhere(then: impl Fn() + 'static) {
+    let listening = leptos::prelude::window_event_listener_untyped("storage", move |event| {
+        let key = event
+            .dyn_ref::<web_sys::StorageEvent>()
+            .and_then(web_sys::StorageEvent::key);
+        // Without a key everything was cleared.
+        if key.is_none_or(|key| key == KEY) {
+            then();
+        }
+    });
+    // It stays as long as the page.
+    std::mem::forget(listening);
 }

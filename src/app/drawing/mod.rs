@@ -169,14 +169,16 @@ fn DayControl(days: Days) -> impl IntoView {
         event.prevent_default();
         days.go_to(to);
     };
+    let failing_at = move || {
+        let day = days.failing.get()?;
+        Some((day as f64 / days.last.get().max(1) as f64).to_string())
+    };
     let flag = move |day: usize| {
-        let share = day as f64 / days.last.get().max(1) as f64;
         view! {
             <button
                 type="button"
                 class="quiet flag"
                 id="failing-day"
-                style=("--at", share.to_string())
                 on:click=move |_| days.go_to(day)
             >
                 {move || words::failing_day(day, app.outcome.with(|outcome| {
@@ -190,7 +192,7 @@ fn DayControl(days: Days) -> impl IntoView {
             <button type="button" class="quiet" id="play" on:click=move |_| days.play()>
                 {move || if days.playing.get() { words::PAUSE } else { words::PLAY }}
             </button>
-            <label class="days">
+            <label class="days" class:failing=move || failing_at().is_some() style=("--at", failing_at)>
                 <span>{words::DAY_SLIDER}</span>
                 <input
                     type="range"

@@ -57,6 +57,7 @@ pub fn Results() -> impl IntoView {
                 <calendar::Calendar/>
                 <pipes::PipeTable/>
                 <details::Details/>
+                <crate::app::hand_on::HandOn/>
             </div>
         </section>
     }

@@ -2,17 +2,19 @@
 
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
+use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
-use crate::catalog::pipes::{PipeChoice, Series};
+use crate::catalog::pipes::{PipeChoice, PipeMaterial, Series};
 use crate::catalog::pots::PotChoice;
 use crate::catalog::recipes::RecipeChoice;
 use crate::catalog::salts::Salt;
 use crate::catalog::shelters::Shelter;
+use crate::catalog::timber::{Timber, TimberSeries};
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Entry, LabelPlan, Method, Pattern,
-    PipeEnds, Shape, StrengthBy, WaterKind, significant,
+    PipeEnds, Shape, StandsOn, StrengthBy, WaterKind, significant,
 };
 
 /// A choice that has a name.
@@ -51,6 +53,7 @@ words!(Shape {
 words!(Pattern {
     Square => "Rows in line",
     Staggered => "Every other row shifted",
+    Hexagonal => "Hexagonal, all neighbours alike",
 });
 
 words!(DateMeaning {
@@ -128,8 +131,46 @@ words!(DaylightBy {
 
 words!(PipeEnds {
     Open => "Open: solution fills them",
-    Capped => "Capped: they want to float, tie them down",
+    Capped => "Capped with air: they want to float, weigh them down",
+    Flooded => "Filled, then capped",
 });
+
+words!(PipeMaterial {
+    Pvc => "PVC",
+    Polyethylene => "Polyethylene (HDPE)",
+    Polypropylene => "Polypropylene",
+    Abs => "ABS",
+});
+
+words!(StandsOn {
+    Ground => "Firm level ground",
+    Slab => "A ground slab of a building",
+    Bench => "A bench or table",
+    UpperFloor => "A floor with a room or air below",
+    BalconyOrRoof => "A balcony, deck or roof",
+});
+
+words!(CoverMaterial {
+    ExtrudedFoam => "Extruded foam",
+    ExpandedFoam => "Expanded (beaded) foam",
+    Plywood => "Plywood",
+    RigidPlastic => "Rigid plastic sheet",
+    Fabric => "Fabric or film stretched on a frame",
+});
+
+impl Worded for Timber {
+    fn word(self) -> String {
+        let figures = self.figures();
+        let (thick, wide) = figures.nominal;
+        match figures.series {
+            TimberSeries::Metric => format!("{thick} × {wide} mm"),
+            TimberSeries::UsDressed => format!(
+                "{thick} × {wide} in nominal (truly {} × {} mm)",
+                figures.thickness_mm, figures.width_mm
+            ),
+        }
+    }
+}
 
 words!(CropKind {
     LeafLettuce => "Leaf lettuce",

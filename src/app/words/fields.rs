@@ -36,6 +36,25 @@ pub fn label(field: Field) -> String {
         Field::PipeOutsideDiameter => "Pipe: outside diameter",
         Field::PipeWall => "Pipe: wall thickness",
         Field::PipeCount => "Pipes side by side",
+        Field::PipeSpacing => "Pipe to pipe, middle to middle",
+        Field::PipeMaterial => "What the pipes are made of",
+        Field::StandsOn => "The tank stands on",
+        Field::LegCount => "Legs of the bench",
+        Field::SupportRating => "What that is rated to carry",
+        Field::FloorDrop => "Floor: one end lower by",
+        Field::Timber => "Timber of the sides",
+        Field::BraceSpacing => "Brace to brace along the sides",
+        Field::LinerLayers => "Layers of liner",
+        Field::CoverMaterial => "Material of the cover",
+        Field::PropRows => "Rows of props under the cover",
+        Field::EdgeDistance => "Middle of a hole to the edge",
+        Field::SheetLength => "Stock sheet: length",
+        Field::SheetWidth => "Stock sheet: width",
+        Field::SheetPrice => "Price of a stock sheet",
+        Field::PipePrice => "Price of a metre of pipe",
+        Field::TimberPrice => "Price of a metre of timber",
+        Field::LinerPrice => "Price of a square metre of liner",
+        Field::PotPrice => "Price of a net pot",
         Field::PlantsPerContainer => "Plants in one container",
         Field::SpacingAcross => "Spacing across",
         Field::SpacingAlong => "Spacing along",
@@ -152,6 +171,17 @@ pub const fn hint(field: Field) -> &'static str {
         Field::PipeOutsideDiameter => {
             "Measure across the outside; a nominal size is not the true one."
         }
+        Field::PipeSpacing => "Leave empty to spread them evenly over the width.",
+        Field::EdgeDistance => "Leave empty for half the spacing.",
+        Field::SupportRating => {
+            "From the builder's or maker's papers. Leave empty if you do not know; then do not build there."
+        }
+        Field::FloorDrop => "Measure with a water level; 0.5 cm is a good floor.",
+        Field::BraceSpacing => {
+            "Corners count as braces. The solution pushes the sides out between them."
+        }
+        Field::PropRows => "Lengthwise, evenly between the sides; 0 for none.",
+        Field::SheetLength | Field::SheetWidth => "As sold, before cutting.",
         Field::PipeCount => "They lie on the floor and carry the boards later.",
         Field::SpacingAcross | Field::SpacingAlong => {
             "From plant to plant. It is also the room that a head may take."
@@ -191,7 +221,12 @@ pub const fn hint(field: Field) -> &'static str {
         Field::CropsInARow => {
             "1 is the safe answer. More save water and salts, but sodium builds up."
         }
-        Field::PriceBlend
+        Field::SheetPrice
+        | Field::PipePrice
+        | Field::TimberPrice
+        | Field::LinerPrice
+        | Field::PotPrice
+        | Field::PriceBlend
         | Field::PriceCalciumNitrate
         | Field::PriceMagnesiumSulfate
         | Field::PriceAcid => "In any currency. Leave empty if you do not care.",

@@ -368,6 +368,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         Fact::BrighterThanClearSky => {
             "The solar radiation is more than a clear sky gives at this latitude and date. Check it.".to_owned()
         }
+        Fact::Structure(fact) => super::structure::fact(*fact, good, units),
         Fact::NotValidated => {
             "The growth model was made and tested for lettuce. For this crop dates and litres are a rough guide only.".to_owned()
         }

@@ -145,6 +145,9 @@ fn conflict(rule: Rule, got: &str, limit: &str) -> String {
             "This pipe leaves no room to float the boards above it in so low a tank.".to_owned()
         }
         Rule::PipesFitWidth => format!("{got} pipes do not fit side by side: at most {limit}."),
+        Rule::PipesReachWalls => {
+            format!("Pipes this far apart reach beyond the sides: at most {limit}.")
+        }
         Rule::WallWithinPipe => format!("A wall of {got} fills the whole pipe. Less than {limit}."),
         Rule::OnePlantFits => {
             format!("A spacing of {got} leaves room for no plant at all: at most {limit}.")

@@ -87,6 +87,7 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         | Fact::Salts
         | Fact::Electricity
         | Fact::Acid
+        | Fact::Structure(_)
         | Fact::Unusual { .. }
         | Fact::AlgaeInClearWall
         | Fact::AlgaeAtEdges { .. }

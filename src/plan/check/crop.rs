@@ -5,6 +5,7 @@ use time::{Date, Duration};
 use super::reader::Reader;
 use crate::catalog::crops::{self, CropKind};
 use crate::plan::{DateMeaning, Field, Method, Pattern, Rule, Shape};
+use crate::science::layout::hole_rows;
 use crate::science::units::area::square_centimeter;
 use crate::science::units::length::centimeter;
 use crate::science::units::mass::gram;
@@ -25,6 +26,9 @@ pub struct Crop {
     pub spacing: (Length, Length),
     /// How the holes are arranged.
     pub pattern: Pattern,
+    /// Least distance from the middle of a hole to the edge of its board or cover; `None`: half the
+    /// spacing.
+    pub edge: Option<Length>,
     /// Ground that one plant may cover.
     pub area_per_plant: Area,
     /// Day of seeding.
@@ -54,8 +58,6 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
     let plan = reader.plan;
     let kind = reader.choice(Field::CropKind, &plan.crop.kind);
     let method = plan.container.method.known();
-    let across = reader.number(Field::SpacingAcross);
-    let along = reader.number(Field::SpacingAlong);
     // Over a rectangle the spacing says how many plants there are; elsewhere they are counted.
     let rectangle = matches!(
         plan.container.shape.known(),
@@ -68,10 +70,25 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
     } else {
         Some(Pattern::Square)
     };
+    let across = reader.number(Field::SpacingAcross);
+    // Hexagonal neighbours all keep the spacing across.
+    let along = if pattern == Some(Pattern::Hexagonal) {
+        across
+    } else {
+        reader.number(Field::SpacingAlong)
+    };
+    let edge = if in_a_tank {
+        reader.optional(Field::EdgeDistance)
+    } else {
+        Some(None)
+    };
     let plants = if in_a_tank {
         across
             .zip(along)
-            .and_then(|spacing| plants_in_tank(reader, method, spacing))
+            .zip(edge.zip(pattern))
+            .and_then(|(spacing, (edge, pattern))| {
+                plants_in_tank(reader, method, spacing, edge, pattern)
+            })
     } else {
         reader
             .whole(Field::PlantsPerContainer)
@@ -107,7 +124,11 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
             Length::new::<centimeter>(along),
         ),
         pattern: pattern?,
-        area_per_plant: Area::new::<square_centimeter>(across * along),
+        edge: edge?.map(Length::new::<centimeter>),
+        area_per_plant: Area::new::<square_centimeter>(match pattern? {
+            Pattern::Hexagonal => across * across * libm::sqrt(3.0) / 2.0,
+            Pattern::Square | Pattern::Staggered => across * along,
+        }),
         seeding,
         transplanting,
         seedling_age,
@@ -130,12 +151,13 @@ fn heads_per_week(reader: &mut Reader) -> Option<f64> {
     Some(f64::from(people?) * each?)
 }
 
-/// Plants over a tank, and on one board where boards float. A staggered row is shifted by a
-/// quarter of the spacing to either side, so both patterns hold as many.
+/// Plants over a tank, and on one board where boards float.
 fn plants_in_tank(
     reader: &mut Reader,
     method: Option<Method>,
     spacing: (f64, f64),
+    edge: Option<f64>,
+    pattern: Pattern,
 ) -> Option<(u32, Option<u32>)> {
     let floats = method == Some(Method::FloatingBoards);
     let (long_field, short_field) = if floats {
@@ -148,21 +170,25 @@ fn plants_in_tank(
         reader.plan_number(short_field)?,
     );
     let (across, along) = spacing;
-    let (rows, columns) = ((width / across).floor(), (length / along).floor());
-    if rows < 1.0 {
-        reader.conflict(Field::SpacingAcross, across, Rule::OnePlantFits, width);
+    let cm = Length::new::<centimeter>;
+    let (columns, rows) = hole_rows(
+        (cm(length), cm(width)),
+        (cm(along), cm(across)),
+        edge.map(cm),
+        pattern.arrangement(),
+    );
+    if rows < 1 || columns < 1 {
+        let side = if rows < 1 { width } else { length };
+        if let Some(edge) = edge.filter(|edge| side < 2.0 * edge) {
+            reader.conflict(Field::EdgeDistance, edge, Rule::OnePlantFits, side / 2.0);
+        } else if rows < 1 || pattern == Pattern::Hexagonal {
+            reader.conflict(Field::SpacingAcross, across, Rule::OnePlantFits, side);
+        } else {
+            reader.conflict(Field::SpacingAlong, along, Rule::OnePlantFits, side);
+        }
         return None;
     }
-    if columns < 1.0 {
-        reader.conflict(Field::SpacingAlong, along, Rule::OnePlantFits, length);
-        return None;
-    }
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "lengths of at most 100 m over spacings of at least 3 cm"
-    )]
-    let each = (rows * columns) as u32;
+    let each = u32::try_from(rows * columns).ok()?;
     if floats {
         let boards = reader.plan_number(Field::BoardCount)?;
         #[expect(

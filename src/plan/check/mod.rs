@@ -1,5 +1,6 @@
 //! From a plan as it was entered to one that can be worked out, or to all that is wrong with it.
 
+mod build;
 mod climate;
 mod container;
 mod crop;
@@ -9,6 +10,7 @@ mod reader;
 mod salts;
 mod water;
 
+pub use build::{Build, BuildPrices, FixedCover};
 pub use climate::{Climate, Daylight, Light};
 pub use container::{Boards, Container, Pipes, Pot, Rectangle};
 pub use crop::Crop;
@@ -37,6 +39,8 @@ pub struct Sound {
     pub fertilizer: Fertilizer,
     /// Step 4.
     pub climate: Climate,
+    /// How a rectangular tank is built.
+    pub build: Option<Build>,
     /// What is allowed but seldom met.
     pub unusual: Vec<Unusual>,
     /// What was left empty, and the value that stands in.
@@ -89,6 +93,7 @@ fn read(reader: &mut Reader) -> Option<Sound> {
     let crop = crop::read(reader);
     let fertilizer = fertilizer::read(reader);
     let climate = climate::read(reader, crop.as_ref().map(|crop| crop.transplanting));
+    let build = build::read(reader, container.as_ref());
     if let (Some(container), Some(crop)) = (&container, &crop) {
         pots_fit(reader, container, crop);
     }
@@ -97,6 +102,7 @@ fn read(reader: &mut Reader) -> Option<Sound> {
         crop: crop?,
         fertilizer: fertilizer?,
         climate: climate?,
+        build: build?,
         unusual: Vec::new(),
         assumed: Vec::new(),
     })

@@ -166,6 +166,28 @@ impl<'a> Reader<'a> {
         known
     }
 
+    /// A member of a list; the usual one where none was chosen.
+    pub fn choice_or<T: Keyed>(&mut self, field: Field, pick: &Pick<T>, usual: T) -> Option<T> {
+        if pick.key().is_empty() {
+            self.used.insert(field);
+            return Some(usual);
+        }
+        self.choice(field, pick)
+    }
+
+    /// A number that may stay empty: `Some(None)` where it does.
+    #[expect(
+        clippy::option_option,
+        reason = "outside: whether it could be read; inside: whether there is one"
+    )]
+    pub fn optional(&mut self, field: Field) -> Option<Option<f64>> {
+        if self.left_out(field) {
+            Some(None)
+        } else {
+            self.number(field).map(Some)
+        }
+    }
+
     /// A calendar date, year-month-day.
     pub fn date(&mut self, field: Field) -> Option<Date> {
         self.used.insert(field);

@@ -1,7 +1,7 @@
 //! Floating boards and their pipes.
 
 use super::{Boards, Pipes, cm};
-use crate::catalog::pipes::PipeChoice;
+use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::plan::check::reader::Reader;
 use crate::plan::{Field, Rule};
 use crate::science::geometry::Vessel;
@@ -84,6 +84,12 @@ fn pipes(reader: &mut Reader, vessel: Option<&Vessel>) -> Option<Pipes> {
     let choice = reader.choice(Field::Pipe, &reader.plan.container.pipe);
     let ends = reader.choice(Field::PipeEnds, &reader.plan.container.pipe_ends);
     let count = reader.whole(Field::PipeCount);
+    let spacing = reader.optional(Field::PipeSpacing);
+    let material = reader.choice_or(
+        Field::PipeMaterial,
+        &reader.plan.container.pipe_material,
+        PipeMaterial::Pvc,
+    );
     let choice = choice?;
     let (outside_cm, wall_cm) = if let Some(pipe) = choice.pipe() {
         (pipe.outside_diameter_mm / 10.0, pipe.wall_mm / 10.0)
@@ -124,6 +130,16 @@ fn pipes(reader: &mut Reader, vessel: Option<&Vessel>) -> Option<Pipes> {
             );
             return None;
         }
+        if let (Some(count), Some(width), Some(Some(spacing))) =
+            (count, reader.plan_number(Field::Width), spacing)
+            && count > 1
+        {
+            let most = (width - outside_cm) / f64::from(count - 1);
+            if spacing > most {
+                reader.conflict(Field::PipeSpacing, spacing, Rule::PipesReachWalls, most);
+                return None;
+            }
+        }
     }
     Some(Pipes {
         choice,
@@ -131,5 +147,7 @@ fn pipes(reader: &mut Reader, vessel: Option<&Vessel>) -> Option<Pipes> {
         wall: cm(wall_cm),
         ends: ends?,
         count: count?,
+        spacing: spacing?.map(cm),
+        material: material?,
     })
 }

@@ -6,7 +6,7 @@ mod vessel;
 use super::reader::Reader;
 use crate::catalog::Keyed;
 use crate::catalog::foams::{Foam, FoamFigures};
-use crate::catalog::pipes::PipeChoice;
+use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::plan::{Field, Method, PipeEnds, ProblemKind, Rule, Shape};
 use crate::science::geometry::Vessel;
 use crate::science::units::Length;
@@ -94,6 +94,42 @@ pub struct Pipes {
     pub ends: PipeEnds,
     /// Pipes side by side.
     pub count: u32,
+    /// From middle to middle; `None`: spread evenly over the width.
+    pub spacing: Option<Length>,
+    /// What they are made of.
+    pub material: PipeMaterial,
+}
+
+impl Pipes {
+    /// Middles of the pipes across a tank, from one side.
+    pub fn middles(&self, tank_width: Length) -> Vec<Length> {
+        let count = f64::from(self.count);
+        let pitch = self.spacing.unwrap_or(tank_width / count);
+        (0..self.count)
+            .map(|index| tank_width / 2.0 + pitch * (f64::from(index) - (count - 1.0) / 2.0))
+            .collect()
+    }
+}
+
+impl Boards {
+    /// The side of a board that lies across the tank: the long one if it fits.
+    pub fn across(&self) -> Length {
+        let (long, short) = if self.length >= self.width {
+            (self.length, self.width)
+        } else {
+            (self.width, self.length)
+        };
+        if long <= self.tank_width { long } else { short }
+    }
+
+    /// The side of a board that lies along the tank.
+    pub fn along(&self) -> Length {
+        if self.across() == self.length {
+            self.width
+        } else {
+            self.length
+        }
+    }
 }
 
 fn cm(value: f64) -> Length {

@@ -1,0 +1,605 @@
+//! Verdicts on boards, covers and frames, each with the changes of one field that mend it.
+//!
+//! A mend is found by trying: the same function that gives the figure is asked again with one field
+//! changed, in steps that a tape can read, until the verdict is sound.
+
+use super::boards::{self, CLEARANCE_MM, FLOOR_DROP_LIMIT_CM, SAG_LIMIT_MM, STRESS_LIMIT_PCT};
+use super::cover;
+use super::fact::StructureFact;
+use super::frame::{self, COMPETENT_FROM_CM};
+use super::layout::{LEAST_FOAM_MM, foam, sheets_needed};
+use super::mm;
+use crate::advice::Change;
+use crate::advice::facts::{Fact, Weight};
+use crate::advice::findings::List;
+use crate::advice::mend::{self, first};
+use crate::advice::outcome::{BoardsOutcome, BuildOutcome, LayoutOutcome, Outcome};
+use crate::catalog::Keyed;
+use crate::catalog::covers::CoverMaterial;
+use crate::catalog::foams::Foam;
+use crate::catalog::pipes::PipeMaterial;
+use crate::catalog::timber::Timber;
+use crate::plan::{Boards, Build, Field, PipeEnds, Sound, StandsOn};
+use crate::science::units::length::{centimeter, millimeter};
+use crate::science::units::{Length, Mass};
+use crate::season::Tank;
+
+/// What rounding may leave of a figure that just meets its limit.
+const EXACT: f64 = 1e-6;
+/// Least moist air anywhere under a resting board, cm: common practice, no source.
+const LEAST_CLEAR_CM: f64 = 2.0;
+
+/// What verdicts are given on.
+pub struct Structure<'a> {
+    /// The plan.
+    pub sound: &'a Sound,
+    /// Its tank.
+    pub tank: &'a Tank,
+    /// A head at the end.
+    pub head: Mass,
+}
+
+fn cm(value: f64) -> Length {
+    Length::new::<centimeter>(value)
+}
+
+impl Structure<'_> {
+    /// All verdicts.
+    pub fn findings(&self, list: &mut List, outcome: &Outcome) {
+        if let (Some(boards), Some(made)) = (&self.sound.container.boards, &outcome.boards) {
+            self.at_rest(list, boards, made);
+            self.afloat(list, made);
+            pipes(list, boards, made);
+            clearances(list, boards, made, outcome.layout.as_ref());
+        }
+        if let (Some(build), Some(made), Some(layout)) =
+            (&self.sound.build, &outcome.build, &outcome.layout)
+        {
+            self.holes(list, build, layout);
+            self.cover(list, build, made);
+            frame(list, build, made, self.tank);
+        }
+    }
+
+    fn at_rest(&self, list: &mut List, plan: &Boards, made: &BoardsOutcome) {
+        let burden = boards::burden(self.sound, self.tank, self.head);
+        let supports = |boards: &Boards| boards::resting(boards, burden).supports.len();
+        let structure = &made.structure;
+        let (Some(sag_mm), Some(stress_pct)) = (structure.sag_mm, structure.stress_pct) else {
+            list.add_with(
+                Weight::Stop,
+                Fact::Structure(StructureFact::TooFewPipes {
+                    pipes: u32::try_from(supports(plan)).unwrap_or(u32::MAX),
+                }),
+                rearranged(plan, |boards| supports(boards) >= 2),
+            );
+            return;
+        };
+        let holds = |boards: &Boards, most_mm: f64| {
+            let rest = boards::resting(boards, burden);
+            rest.sag.is_some_and(|sag| mm(sag) <= most_mm)
+                && rest
+                    .stress
+                    .is_some_and(|stress| stress.value * 100.0 <= STRESS_LIMIT_PCT)
+        };
+        list.judge_with(
+            sag_mm <= SAG_LIMIT_MM && stress_pct <= STRESS_LIMIT_PCT,
+            Fact::Structure(StructureFact::BoardSag {
+                sag_mm,
+                limit_mm: SAG_LIMIT_MM,
+                stress_pct,
+            }),
+            || {
+                let mut mends = rearranged(plan, |boards| holds(boards, SAG_LIMIT_MM));
+                mends.extend(self.thicker(|_, boards| holds(boards, SAG_LIMIT_MM)));
+                mends
+            },
+        );
+        if made.rest_day.is_none() {
+            return;
+        }
+        let drop_cm = structure.floor_drop_cm;
+        let floor_cm = drop_cm / 2.0;
+        let least = structure.clear_gap_cm - floor_cm;
+        list.judge_with(
+            least >= LEAST_CLEAR_CM,
+            Fact::Structure(StructureFact::ClearGap {
+                clear_gap_cm: least,
+                sag_mm,
+                floor_cm,
+                low_cm: LEAST_CLEAR_CM,
+            }),
+            || {
+                let gap = made.gap_at_harvest_cm;
+                let most_mm = 10.0 * (gap - floor_cm - LEAST_CLEAR_CM);
+                let mut mends: Vec<Change> = first(Field::FloorDrop, drop_cm, -0.1, 500, |drop| {
+                    structure.clear_gap_cm - drop / 2.0 >= LEAST_CLEAR_CM
+                })
+                .into_iter()
+                .collect();
+                mends.extend(rearranged_apart(plan, |boards| {
+                    boards::resting(boards, burden)
+                        .sag
+                        .is_some_and(|sag| mm(sag) <= most_mm)
+                }));
+                let sunk = sag_mm / 10.0 + floor_cm;
+                mends.extend(self.other_pipe(made, |gap| gap - sunk >= LEAST_CLEAR_CM));
+                mends
+            },
+        );
+    }
+
+    fn afloat(&self, list: &mut List, made: &BoardsOutcome) {
+        let structure = &made.structure;
+        let heights = [
+            structure.metacentric_height_cm,
+            structure.metacentric_height_at_end_cm,
+        ];
+        let least = heights.into_iter().flatten().fold(f64::INFINITY, f64::min);
+        if least <= 0.0 {
+            list.add(
+                Weight::Stop,
+                Fact::Structure(StructureFact::TurnsOver {
+                    metacentric_height_cm: least,
+                }),
+            );
+        } else if let (Some(dip_mm), Some(freeboard_mm)) =
+            (structure.edge_dip_mm, structure.freeboard_mm)
+        {
+            list.judge_with(
+                dip_mm <= freeboard_mm,
+                Fact::Structure(StructureFact::EdgeDip {
+                    dip_mm,
+                    freeboard_mm,
+                }),
+                || {
+                    self.thicker(|sound, plan| {
+                        Tank::new(sound, None).is_ok_and(|tank| {
+                            boards::dips(sound, &tank, plan, self.head)
+                                .is_some_and(|(dip, freeboard)| dip <= freeboard)
+                        })
+                    })
+                },
+            );
+        }
+        list.judge_with(
+            structure.extruded,
+            Fact::Structure(StructureFact::WaterUptake {
+                uptake_kg: structure.water_uptake_kg,
+                board_kg: made.board_mass_kg,
+            }),
+            || vec![mend::choice(Field::Foam, Foam::ExtrudedIv)],
+        );
+    }
+
+    /// Thicker boards, in steps of a millimetre, as far as the pots still reach below them.
+    pub fn thicker(&self, mended: impl Fn(&Sound, &Boards) -> bool) -> Vec<Change> {
+        let Some(plan) = self.sound.container.boards else {
+            return Vec::new();
+        };
+        let pot_cm = self.sound.container.pot.height.get::<centimeter>();
+        first(
+            Field::BoardThickness,
+            plan.thickness.get::<centimeter>(),
+            0.1,
+            200,
+            |thickness| {
+                if thickness >= pot_cm {
+                    return false;
+                }
+                let boards = Boards {
+                    thickness: cm(thickness),
+                    ..plan
+                };
+                let mut sound = self.sound.clone();
+                sound.container.boards = Some(boards);
+                sound.container.cover_thickness = cm(thickness);
+                mended(&sound, &boards)
+            },
+        )
+        .into_iter()
+        .collect()
+    }
+
+    /// The standard pipe nearest in diameter whose gap does. With a fill of the grower's own the
+    /// table tells nothing of other sizes.
+    pub fn other_pipe(&self, made: &BoardsOutcome, does: impl Fn(f64) -> bool) -> Option<Change> {
+        if self.sound.container.fill_depth.is_some() {
+            return None;
+        }
+        let plan = self.sound.container.boards?;
+        let own = mm(plan.pipes.outside_diameter);
+        // As the plan's check has it: side by side, within the sides, with room above.
+        let count = f64::from(plan.pipes.count);
+        let fits = |outside_mm: f64| {
+            let reach = plan
+                .pipes
+                .spacing
+                .map_or(0.0, |spacing| mm(spacing) * (count - 1.0) + outside_mm);
+            outside_mm * count <= mm(plan.tank_width)
+                && reach <= mm(plan.tank_width)
+                && outside_mm + 20.0 <= mm(self.tank.basin().depth_max())
+        };
+        made.pipes
+            .iter()
+            .filter(|row| {
+                fits(row.outside_diameter_mm)
+                    && !row.chosen
+                    && row.verdict == crate::advice::PipeVerdict::Sound
+                    && does(row.gap_cm)
+            })
+            .min_by(|a, b| {
+                let far = |diameter: f64| (diameter - own).abs();
+                far(a.outside_diameter_mm).total_cmp(&far(b.outside_diameter_mm))
+            })
+            .map(|row| mend::choice(Field::Pipe, row.size))
+    }
+
+    fn holes(&self, list: &mut List, build: &Build, layout: &LayoutOutcome) {
+        let least = |edge: f64, between: Option<f64>| between.map_or(edge, |it| it.min(edge));
+        let foam_mm = least(layout.edge_left_mm, layout.between_holes_mm);
+        if foam_mm < LEAST_FOAM_MM - EXACT {
+            let wide = |sound: &Sound| {
+                let (edge, between) = foam(sound, build);
+                least(edge, between) >= LEAST_FOAM_MM - EXACT
+            };
+            let crop = &self.sound.crop;
+            let board = foam_board(self.sound, build);
+            let mut mends = Vec::new();
+            let edge = crop.edge.map_or(0.0, |edge| edge.get::<centimeter>());
+            mends.extend(first(Field::EdgeDistance, edge, 0.1, 300, |edge| {
+                let mut sound = self.sound.clone();
+                sound.crop.edge = Some(cm(edge));
+                cm(edge * 2.0) <= board.0.min(board.1) && wide(&sound)
+            }));
+            for (field, now, across) in [
+                (Field::SpacingAcross, crop.spacing.0, true),
+                (Field::SpacingAlong, crop.spacing.1, false),
+            ] {
+                mends.extend(first(field, now.get::<centimeter>(), 0.1, 300, |value| {
+                    let mut sound = self.sound.clone();
+                    if across {
+                        sound.crop.spacing.0 = cm(value);
+                    } else {
+                        sound.crop.spacing.1 = cm(value);
+                    }
+                    cm(value) <= board.0.min(board.1) && wide(&sound)
+                }));
+            }
+            list.add_with(
+                Weight::Caution,
+                Fact::Structure(StructureFact::HolesWeaken {
+                    foam_mm,
+                    low_mm: LEAST_FOAM_MM,
+                }),
+                mends,
+            );
+        }
+        let fabric = build
+            .cover
+            .is_some_and(|cover| cover.material == CoverMaterial::Fabric);
+        if layout.sheets == 0 && !fabric {
+            let tried =
+                |sheet: (Length, Length)| sheets_needed(self.sound, &Build { sheet, ..*build }) > 0;
+            let (length, width) = build.sheet;
+            let mut mends = Vec::new();
+            mends.extend(first(
+                Field::SheetLength,
+                length.get::<centimeter>(),
+                1.0,
+                2000,
+                |value| tried((cm(value), width)),
+            ));
+            mends.extend(first(
+                Field::SheetWidth,
+                width.get::<centimeter>(),
+                1.0,
+                1000,
+                |value| tried((length, cm(value))),
+            ));
+            list.add_with(
+                Weight::Caution,
+                Fact::Structure(StructureFact::SheetTooSmall),
+                mends,
+            );
+        }
+    }
+
+    fn cover(&self, list: &mut List, build: &Build, made: &BuildOutcome) {
+        let (Some(plan), Some(cover)) = (&build.cover, &made.cover) else {
+            return;
+        };
+        let holds = |tried: &crate::plan::FixedCover| {
+            let load = cover::load(self.sound, self.tank, build, tried, self.head);
+            cover::sag(build, tried, load)
+                .is_some_and(|[_, usual, _]| mm(usual) <= cover::SAG_LIMIT_MM)
+        };
+        list.judge_with(
+            cover.sag_mm <= cover.sag_limit_mm,
+            Fact::Structure(StructureFact::CoverSag {
+                sag_mm: cover.sag_mm,
+                limit_mm: cover.sag_limit_mm,
+                prop_rows: cover.prop_rows,
+                prop_height_mm: cover.prop_height_mm,
+            }),
+            || {
+                let mut mends = Vec::new();
+                let rows = f64::from(plan.prop_rows);
+                mends.extend(first(Field::PropRows, rows, 1.0, 40, |rows| {
+                    holds(&crate::plan::FixedCover {
+                        prop_rows: whole(rows),
+                        ..*plan
+                    })
+                }));
+                let thickness = plan.thickness.get::<centimeter>();
+                let container = &self.sound.container;
+                let most = container.pot.height - container.pot_immersion.unwrap_or_default();
+                mends.extend(first(Field::CoverThickness, thickness, 0.1, 200, |value| {
+                    cm(value) < most
+                        && holds(&crate::plan::FixedCover {
+                            thickness: cm(value),
+                            ..*plan
+                        })
+                }));
+                mends
+            },
+        );
+        if !cover.light_tight {
+            list.add_with(
+                Weight::Caution,
+                Fact::Structure(StructureFact::CoverLight),
+                vec![mend::choice(
+                    Field::CoverMaterial,
+                    CoverMaterial::ExtrudedFoam,
+                )],
+            );
+        }
+    }
+}
+
+/// Length and width of what the holes are in.
+fn foam_board(sound: &Sound, build: &Build) -> (Length, Length) {
+    sound
+        .container
+        .boards
+        .map_or((build.inside.0, build.inside.1), |boards| {
+            (boards.length, boards.width)
+        })
+}
+
+/// Pipes nearer together or further apart by whole centimetres: the least change of both ways.
+fn rearranged_apart(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Option<Change> {
+    if plan.pipes.count < 2 {
+        return None;
+    }
+    let middles = plan.pipes.middles(plan.tank_width);
+    let now = match middles[..] {
+        [first, second, ..] => (second - first).get::<centimeter>(),
+        _ => return None,
+    };
+    let outside = plan.pipes.outside_diameter.get::<centimeter>();
+    let between = f64::from(plan.pipes.count - 1);
+    let most = (plan.tank_width.get::<centimeter>() - outside) / between;
+    let tried = |spacing: f64| {
+        let mut boards = *plan;
+        boards.pipes.spacing = Some(cm(spacing));
+        spacing >= outside && spacing <= most && does(&boards)
+    };
+    let nearer = first(Field::PipeSpacing, now, -1.0, 1000, tried);
+    let further = first(Field::PipeSpacing, now, 1.0, 1000, tried);
+    let far = |mend: &Change| match mend.value {
+        crate::plan::Entry::Number(value) => (value - now).abs(),
+        crate::plan::Entry::Text(_) => f64::INFINITY,
+    };
+    nearer
+        .into_iter()
+        .chain(further)
+        .min_by(|a, b| far(a).total_cmp(&far(b)))
+}
+
+/// As [`rearranged_apart`], and more pipes.
+fn rearranged(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Vec<Change> {
+    let mut mends: Vec<Change> = rearranged_apart(plan, &does).into_iter().collect();
+    let count = f64::from(plan.pipes.count);
+    mends.extend(first(Field::PipeCount, count, 1.0, 20, |count| {
+        let mut boards = *plan;
+        boards.pipes.count = whole(count);
+        let outside = plan.pipes.outside_diameter;
+        let taken = boards
+            .pipes
+            .spacing
+            .map_or(outside * count, |spacing| spacing * (count - 1.0) + outside);
+        taken <= plan.tank_width && outside * count <= plan.tank_width && does(&boards)
+    }));
+    mends
+}
+
+fn pipes(list: &mut List, plan: &Boards, made: &BoardsOutcome) {
+    let pipe = &made.structure.pipe;
+    list.judge_with(
+        pipe.lift_kg_per_m <= 0.0,
+        Fact::Structure(StructureFact::PipesLift {
+            lift_kg_per_m: pipe.lift_kg_per_m,
+            ballast_kg_per_m: pipe.ballast_kg_per_m,
+        }),
+        || {
+            let sinks = |wanted: PipeEnds| {
+                pipe.lift_by_ends_kg_per_m
+                    .iter()
+                    .any(|&(ends, lift)| ends == wanted && lift <= 0.0)
+            };
+            if plan.pipes.ends == PipeEnds::Capped && sinks(PipeEnds::Open) {
+                vec![mend::choice(Field::PipeEnds, PipeEnds::Open)]
+            } else if plan.pipes.ends == PipeEnds::Capped {
+                Vec::new()
+            } else {
+                vec![mend::choice(Field::PipeMaterial, PipeMaterial::Pvc)]
+            }
+        },
+    );
+}
+
+fn clearances(
+    list: &mut List,
+    plan: &Boards,
+    made: &BoardsOutcome,
+    layout: Option<&LayoutOutcome>,
+) {
+    let structure = &made.structure;
+    let (low_mm, high_mm) = CLEARANCE_MM;
+    let clearance_mm = structure
+        .clearance_across_mm
+        .min(structure.clearance_along_mm);
+    let loose = |boards: &Boards| {
+        let (across, along) = boards::clearances(boards);
+        mm(across.min(along)) >= low_mm - EXACT
+    };
+    list.judge_with(
+        clearance_mm >= low_mm - EXACT,
+        Fact::Structure(StructureFact::Jam {
+            clearance_mm,
+            low_mm,
+        }),
+        || {
+            let mut mends = Vec::new();
+            let (width, length) = (
+                plan.tank_width.get::<centimeter>(),
+                plan.tank_length.get::<centimeter>(),
+            );
+            mends.extend(first(Field::Width, width, 0.1, 20, |value| {
+                loose(&Boards {
+                    tank_width: cm(value),
+                    ..*plan
+                })
+            }));
+            mends.extend(first(Field::Length, length, 0.1, 20, |value| {
+                loose(&Boards {
+                    tank_length: cm(value),
+                    ..*plan
+                })
+            }));
+            mends
+        },
+    );
+    let strip = layout.is_some_and(|layout| layout.boards.iter().any(|place| place.strip));
+    let open = |boards: &Boards| {
+        let (across, along) = boards::clearances(boards);
+        // A strip cut to measure closes the end; both sides share what is left across.
+        let along = if strip { Length::default() } else { along };
+        mm(across.max(along))
+    };
+    let strip_mm = open(plan);
+    list.judge_with(
+        strip_mm <= high_mm + EXACT,
+        Fact::Structure(StructureFact::OpenStrips {
+            strip_mm,
+            limit_mm: high_mm,
+        }),
+        || {
+            let mut mends = Vec::new();
+            let count = f64::from(plan.count);
+            let room = boards::across(plan) * boards::count(plan.tank_length, plan.along());
+            mends.extend(first(Field::BoardCount, count, 1.0, 2000, |count| {
+                count <= f64::from(room)
+                    && open(&Boards {
+                        count: whole(count),
+                        ..*plan
+                    }) <= high_mm + EXACT
+            }));
+            mends
+        },
+    );
+    let without = layout.map_or(0, |layout| layout.boards_without_place);
+    if without > 0 {
+        list.add_with(
+            Weight::Stop,
+            Fact::Structure(StructureFact::BoardsWithoutPlace { boards: without }),
+            vec![mend::number(
+                Field::BoardCount,
+                f64::from(plan.count - without),
+            )],
+        );
+    }
+}
+
+fn frame(list: &mut List, build: &Build, made: &BuildOutcome, tank: &Tank) {
+    let drop_cm = build.floor_drop.get::<centimeter>();
+    list.judge_with(
+        drop_cm <= FLOOR_DROP_LIMIT_CM + EXACT,
+        Fact::Structure(StructureFact::FloorLevel {
+            drop_cm,
+            limit_cm: FLOOR_DROP_LIMIT_CM,
+            length_cm: build.inside.0.get::<centimeter>(),
+            by: made.level_by,
+        }),
+        || vec![mend::number(Field::FloorDrop, FLOOR_DROP_LIMIT_CM)],
+    );
+    let depth = cm(made.depth_cm);
+    let holds =
+        |build: &Build| frame::side(build, tank.density(), depth).is_ok_and(|side| side.holds());
+    let timber = &made.timber;
+    list.judge_with(
+        holds(build),
+        Fact::Structure(StructureFact::Sides {
+            bulge_mm: timber.bulge_mm,
+            limit_mm: timber.bulge_limit_mm,
+            stress_mpa: timber.stress_mpa,
+            stress_limit_mpa: timber.stress_limit_mpa,
+        }),
+        || {
+            let spacing = build.brace_spacing.get::<centimeter>();
+            let mut mends: Vec<Change> = first(Field::BraceSpacing, spacing, -1.0, 1000, |value| {
+                holds(&Build {
+                    brace_spacing: cm(value),
+                    ..*build
+                })
+            })
+            .into_iter()
+            .collect();
+            let series = build.timber.figures().series;
+            let volume = |timber: &Timber| {
+                let figures = timber.figures();
+                Length::new::<millimeter>(figures.thickness_mm) * figures.width_mm
+            };
+            mends.extend(
+                Timber::ALL
+                    .iter()
+                    .filter(|timber| timber.figures().series == series)
+                    .filter(|&&timber| holds(&Build { timber, ..*build }))
+                    .min_by(|a, b| volume(a).value.total_cmp(&volume(b).value))
+                    .map(|&timber| mend::choice(Field::Timber, timber)),
+            );
+            mends
+        },
+    );
+    if made.depth_cm > COMPETENT_FROM_CM {
+        list.add(
+            Weight::Caution,
+            Fact::Structure(StructureFact::AskCompetentPerson {
+                depth_cm: made.depth_cm,
+                limit_cm: COMPETENT_FROM_CM,
+            }),
+        );
+    }
+    if let Some(stop) = made.stop {
+        list.add_with(
+            Weight::Stop,
+            Fact::Structure(StructureFact::DoNotBuildThere {
+                stop,
+                load_kg_per_m2: made.load_kg_per_m2,
+                total_kg: made.total_mass_kg,
+                rating_kg_per_m2: made.rating_kg_per_m2,
+            }),
+            vec![mend::choice(Field::StandsOn, StandsOn::Ground)],
+        );
+    }
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "clamped"
+)]
+fn whole(value: f64) -> u32 {
+    value.clamp(0.0, 1e9) as u32
+}
