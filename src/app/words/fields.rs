@@ -151,6 +151,7 @@ pub fn step_by(field: Field, up: bool) -> String {
 }
 
 /// How to find the value; empty where the label says it all.
+#[expect(clippy::too_many_lines, reason = "one line for each field")]
 pub const fn hint(field: Field) -> &'static str {
     match field {
         Field::Count => "All filled and planted alike.",
