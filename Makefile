@@ -36,7 +36,7 @@ fuzz:
 
 bench:
 	@$(TOOLS)/setup.sh test
-	@. $(TOOLS)/lib.sh && use_python && cargo bench --locked --no-default-features --bench season_bench && python3 tests/peers/phreeqc/compare.py --bench
+	@. $(TOOLS)/lib.sh && use_python && cargo bench --locked --no-default-features --bench season_bench && python3 tests/peers/phreeqc/compare.py --bench && python3 tests/peers/ensemble/monte_carlo.py --bench
 
 pictures: dist
 	@$(TOOLS)/setup.sh test

@@ -37,6 +37,7 @@ stage "lint, page" cargo clippy --locked --quiet --target $wasm --lib --bin slac
 stage documentation env RUSTDOCFLAGS="-D warnings" cargo doc --locked --quiet --no-deps --lib --target $wasm
 stage "published values, regenerated" python3 tests/published/generators/check.py
 stage "comparison with PHREEQC" python3 tests/peers/phreeqc/compare.py
+stage "comparison with NumPy" python3 tests/peers/ensemble/monte_carlo.py
 stage "licences and sources" node .tools/dependencies.mjs
 stage "calendar files, read back" python3 tests/peers/calendar/read_back.py
 stage "page, built" .tools/build.sh

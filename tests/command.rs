@@ -525,6 +525,87 @@ fn several_bad_fields_are_named_together() {
 }
 
 #[test]
+fn many_seasons_are_answered_with_chances_and_changes() {
+    let plan = example("bucket");
+    let output = run(&["--ensemble", "40"], plan.as_bytes());
+    assert_eq!(output.status.code(), Some(0));
+    let json: Value = serde_json::from_slice(&output.stdout).expect("JSON");
+    assert_eq!(json["chances"]["seasons"], 40);
+    let lasts = json["chances"]["lasts"].as_f64().expect("a share");
+    assert!((0.0..=1.0).contains(&lasts));
+    let changes = &json["changes"];
+    let (offered, left_out) = (
+        changes["offered"].as_array().expect("a list"),
+        changes["left_out"].as_array().expect("a list"),
+    );
+    assert_eq!(offered.len() + left_out.len(), 6);
+    // The same again is the same, to the last digit.
+    assert_eq!(
+        run(&["--ensemble", "40", "-"], plan.as_bytes()).stdout,
+        output.stdout
+    );
+    for arguments in [
+        ["--ensemble", "0"],
+        ["--ensemble", "many"],
+        ["--ensemble", "10001"],
+    ] {
+        assert_eq!(run(&arguments, plan.as_bytes()).status.code(), Some(1));
+    }
+}
+
+#[test]
+fn readings_and_notebooks_are_forecast_alike() {
+    let plan = example("bucket");
+    let folder = std::env::temp_dir().join(format!("slackwater-readings-{}", std::process::id()));
+    std::fs::create_dir_all(&folder).expect("a folder");
+    let table = folder.join("readings.csv");
+    let path = table.to_str().expect("text");
+    std::fs::write(&table, "date,level_cm,ec_ms_per_cm\n10,6.1,\n20,9,1.4\n").expect("written");
+    let output = run(&["--ensemble", "30", "--readings", path], plan.as_bytes());
+    assert_eq!(output.status.code(), Some(0));
+    let json: Value = serde_json::from_slice(&output.stdout).expect("JSON");
+    assert_eq!(json["notebook"]["readings"], 2);
+    assert_eq!(json["notebook"]["day"], 20);
+    let notebook = serde_json::json!({
+        "plan": serde_json::from_str::<Value>(&plan).expect("JSON"),
+        "readings": [
+            {"date": 10, "level_cm": 6.1},
+            {"date": 20, "level_cm": "9", "ec_ms_per_cm": 1.4},
+        ],
+    })
+    .to_string();
+    let whole = run(&["--notebook", "--ensemble", "30"], notebook.as_bytes());
+    assert_eq!(whole.stdout, output.stdout);
+
+    // A fault names its line and column, or its path.
+    std::fs::write(&table, "date,level_cm\n10,deep\n").expect("written");
+    let output = run(&["--readings", path], plan.as_bytes());
+    assert_eq!(output.status.code(), Some(2));
+    let json: Value = serde_json::from_slice(&output.stderr).expect("JSON");
+    let problem = &json["problems"][0];
+    assert_eq!(
+        (&problem["line"], &problem["column"]),
+        (&Value::from(2), &Value::from("level_cm"))
+    );
+    assert_eq!(problem["kind"], "not_a_number");
+    let output = run(
+        &["--notebook"],
+        notebook.replace("6.1", "\"6.1 kg\"").as_bytes(),
+    );
+    assert_eq!(output.status.code(), Some(2));
+    let json: Value = serde_json::from_slice(&output.stderr).expect("JSON");
+    assert_eq!(json["problems"][0]["field"], "readings[0].level_cm");
+    assert_eq!(run(&["--readings"], b"").status.code(), Some(1));
+    assert_eq!(
+        run(&["--readings", "/no/such"], plan.as_bytes())
+            .status
+            .code(),
+        Some(1)
+    );
+    std::fs::remove_dir_all(&folder).expect("removed");
+}
+
+#[test]
 fn a_plan_becomes_a_link_and_a_link_a_plan() {
     for name in EXAMPLES {
         let plan = example(name);

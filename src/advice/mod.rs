@@ -4,6 +4,7 @@
 mod boards;
 mod calendar;
 mod calendar_file;
+pub mod chances;
 mod curves;
 mod doses;
 mod facts;
@@ -12,6 +13,7 @@ mod findings;
 mod growing_on;
 mod mend;
 mod mixing;
+pub mod notebook;
 mod outcome;
 mod practice;
 mod protons;
@@ -81,13 +83,21 @@ use mixing::Mixed;
 /// assert!(outcome.fill.volume_l > 3.0);
 /// ```
 pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
+    let (sound, chemistry, mixed) = prepare(plan)?;
+    work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+}
+
+/// The problem of a plan that lies beyond the models.
+fn beyond(field: Option<Field>) -> Vec<Problem> {
+    vec![Problem {
+        field,
+        kind: ProblemKind::BeyondModels,
+    }]
+}
+
+/// Checks a plan and mixes its solution.
+fn prepare(plan: &Plan) -> Result<(Sound, Chemistry, Mixed), Vec<Problem>> {
     let sound = check(plan)?;
-    let beyond = |field| {
-        vec![Problem {
-            field,
-            kind: ProblemKind::BeyondModels,
-        }]
-    };
     let temperature = season_temperature(&sound);
     let chemistry = Chemistry::new(&sound.fertilizer.water, temperature)
         .map_err(|Beyond| beyond(Some(Field::WaterKind)))?;
@@ -98,7 +108,7 @@ pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
             Strength::Recipe(..) => Field::Recipe,
         }))
     })?;
-    work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+    Ok((sound, chemistry, mixed))
 }
 
 /// The solution is taken to follow the mean of the air.

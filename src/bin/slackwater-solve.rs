@@ -2,6 +2,9 @@
 //! outcome as JSON. `slackwater-solve --example NAME` prints a ready plan. `slackwater-solve
 //! --materials [FILE]` prints what a plan's tanks are built of, as CSV. `slackwater-solve
 //! --solution [FILE]` reads a bare list of ions and prints what such a solution reads and holds.
+//! `slackwater-solve --ensemble N [FILE]` lives through N seasons of a plan and prints the chances
+//! and the changes that make it sure; with `--readings TABLE` it prints the forecast after the
+//! readings of a crop under way. `slackwater-solve --notebook FILE` reads a whole notebook.
 //! `--link` and `--from-link` turn a plan into the end of an address and back.
 //! `slackwater-solve --calendar [FILE]` reads a plan and prints its dates as an iCalendar file.
 //! `slackwater-solve --trial [FILE]` reads a trial and prints its layout, the replicates it takes and,
@@ -15,17 +18,24 @@ use std::io::{Read, Write};
 use std::process::ExitCode;
 
 use serde::Serialize;
+use slackwater::advice::chances::{self, Chances, ChancesOutcome, ChangesOutcome};
+use slackwater::advice::notebook::{self, NotebookOutcome, Tracker};
 use slackwater::advice::{
     Beyond, CalendarKind, CalendarWords, SolutionOutcome, calendar_file, materials_csv,
     solution_of_ions,
 };
 use slackwater::catalog::Keyed;
-use slackwater::plan::{Example, IonList, IonProblem, Plan};
+use slackwater::plan::notebook::{Notebook, NotebookRefusal, readings_from_csv};
+use slackwater::plan::{Example, IonList, IonProblem, Plan, check};
 use slackwater::solve;
 use slackwater::trial::{self, Trial, solve_trial};
 
 const USAGE: &str = "usage: slackwater-solve [FILE]      plan as JSON from FILE or standard input
        slackwater-solve --example bottle|bucket|covered-tank|floating-boards
+       slackwater-solve --ensemble N [FILE]           chances of N seasons, 1 to 10000
+       slackwater-solve [--ensemble N] --readings TABLE [FILE]
+           forecast of a crop under way; TABLE has columns such as date,level_cm,ec_ms_per_cm
+       slackwater-solve [--ensemble N] --notebook [FILE]
        slackwater-solve --link [FILE]       plan as JSON to a link
        slackwater-solve --from-link LINK    link, or address that ends in one, to plan as JSON
        slackwater-solve --materials [FILE]  what to build a plan's tanks of, as CSV
@@ -61,7 +71,127 @@ fn main() -> ExitCode {
         ["--trial", file] => compare(std::fs::File::open(file).and_then(read_all)),
         [] | ["-"] => answer(read_all(std::io::stdin())),
         [file] if !file.starts_with('-') => answer(std::fs::File::open(file).and_then(read_all)),
-        _ => misunderstood(USAGE),
+        _ => many(&arguments),
+    }
+}
+
+/// What stands on the command line for many seasons.
+#[derive(Default)]
+struct Many<'a> {
+    seasons: Option<usize>,
+    readings: Option<&'a str>,
+    notebook: bool,
+    file: Option<&'a str>,
+}
+
+impl<'a> Many<'a> {
+    fn read(arguments: &[&'a str]) -> Option<Self> {
+        let mut many = Self::default();
+        let mut rest = arguments.iter();
+        while let Some(&argument) = rest.next() {
+            match argument {
+                "--ensemble" => {
+                    let count = rest.next()?.parse().ok()?;
+                    many.seasons = (1..=10_000).contains(&count).then_some(count);
+                    many.seasons?;
+                }
+                "--readings" => many.readings = Some(rest.next()?),
+                "--notebook" => many.notebook = true,
+                file if file == "-" || !file.starts_with('-') => {
+                    if many.file.replace(file).is_some() {
+                        return None;
+                    }
+                }
+                _ => return None,
+            }
+        }
+        (!(many.notebook && many.readings.is_some())).then_some(many)
+    }
+}
+
+/// Many seasons of a plan, or a crop under way.
+fn many(arguments: &[&str]) -> ExitCode {
+    let Some(many) = Many::read(arguments) else {
+        return misunderstood(USAGE);
+    };
+    let text = match many.file {
+        None | Some("-") => read_all(std::io::stdin()),
+        Some(file) => std::fs::File::open(file).and_then(read_all),
+    };
+    let text = match text {
+        Ok(text) => text,
+        Err(error) => return misunderstood(&error.to_string()),
+    };
+    if many.notebook {
+        return match Notebook::from_json(&text) {
+            Ok(notebook) => follow(&notebook, many.seasons),
+            Err(problem) => refuse(&[problem]),
+        };
+    }
+    let plan = match Plan::from_json(&text) {
+        Ok(plan) => plan,
+        Err(problems) => return refuse(&problems),
+    };
+    let Some(table) = many.readings else {
+        return chances(&plan, many.seasons.unwrap_or(chances::SEASONS));
+    };
+    let table = match std::fs::File::open(table).and_then(read_all) {
+        Ok(table) => table,
+        Err(error) => return misunderstood(&error.to_string()),
+    };
+    let planted = match check(&plan) {
+        Ok(sound) => sound.crop.transplanting,
+        Err(problems) => return refuse(&problems),
+    };
+    match readings_from_csv(&table, planted) {
+        Ok(readings) => follow(
+            &Notebook {
+                readings,
+                ..Notebook::begin(&plan)
+            },
+            many.seasons,
+        ),
+        Err(problems) => refuse(&problems),
+    }
+}
+
+fn chances(plan: &Plan, seasons: usize) -> ExitCode {
+    #[derive(Serialize)]
+    struct Answer<'a> {
+        chances: ChancesOutcome,
+        changes: &'a ChangesOutcome,
+    }
+    let lived = Chances::new(plan, seasons).and_then(|mut chances| {
+        while !chances.advance(seasons)? {}
+        Ok(chances)
+    });
+    match lived {
+        Err(problems) => refuse(&problems),
+        Ok(chances) => {
+            let mut changes = chances.changes();
+            while !changes.advance(usize::MAX) {}
+            print_json(&Answer {
+                chances: chances.outcome(),
+                changes: changes.outcome(),
+            })
+        }
+    }
+}
+
+fn follow(notebook: &Notebook, seasons: Option<usize>) -> ExitCode {
+    #[derive(Serialize)]
+    struct Answer {
+        notebook: NotebookOutcome,
+    }
+    let tracked =
+        Tracker::new(notebook, seasons.unwrap_or(notebook::SEASONS)).and_then(|mut tracker| {
+            while !tracker.advance(1000)? {}
+            Ok(tracker.outcome())
+        });
+    match tracked {
+        Ok(outcome) => print_json(&Answer { notebook: outcome }),
+        Err(NotebookRefusal::Plan(problems)) => refuse(&problems),
+        Err(NotebookRefusal::Notebook(problems)) => refuse(&problems),
     }
 }
 

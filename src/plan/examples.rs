@@ -101,6 +101,7 @@ fn common() -> Plan {
     crop.seedling_age_days = Entry::Number(10.0);
     crop.target_head_g = Entry::Number(200.0);
     crop.growth_factor = Entry::Number(0.75);
+    crop.water_factor = Entry::Number(1.0);
     crop.heads_per_person_week = Entry::Number(2.0);
     crop.turnaround_days = Entry::Number(2.0);
     let fertilizer = &mut plan.fertilizer;

@@ -274,6 +274,8 @@ fields! {
         TargetHead = crop.target_head_g, Mass, 5.0..=2000.0, usual 100.0..=300.0;
         /// Multiplies the model's gross photosynthesis.
         GrowthFactor = crop.growth_factor, Factor, 0.1..=2.0, usual 0.5..=1.2;
+        /// Multiplies the water that the crop draws: 1 unless a crop before taught otherwise.
+        WaterFactor = crop.water_factor, Factor, 0.1..=5.0, usual 0.5..=2.0;
         /// People who want heads every week; empty: no succession.
         People = crop.people, Count, 1.0..=100_000.0, usual 1.0..=2000.0;
         /// Heads that each of them eats in a week.

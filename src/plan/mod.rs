@@ -12,6 +12,7 @@ mod kept;
 mod link;
 pub(crate) mod members;
 mod model;
+pub mod notebook;
 mod nudge;
 mod pick;
 mod presets;

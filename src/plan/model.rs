@@ -113,6 +113,7 @@ pub struct CropPlan {
     pub seedling_age_days: Entry,
     pub target_head_g: Entry,
     pub growth_factor: Entry,
+    pub water_factor: Entry,
     pub people: Entry,
     pub heads_per_person_week: Entry,
     pub turnaround_days: Entry,

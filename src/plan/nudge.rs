@@ -21,7 +21,7 @@ impl Field {
             Self::PotImmersion => (0.5, 0.25),
             Self::Height | Self::SpacingAcross | Self::SpacingAlong => (1.0, 0.5),
             Self::TargetHead => (10.0, 0.5),
-            Self::GrowthFactor => (0.05, 0.05),
+            Self::GrowthFactor | Self::WaterFactor => (0.05, 0.05),
             Self::TargetConductivity | Self::TargetPh => (0.1, 0.1),
             Self::TargetNitrogen => (10.0, 10.0),
             Self::RecipeStrength | Self::Humidity | Self::LightThrough => (5.0, 5.0),

@@ -30,7 +30,11 @@ impl Field {
             Some((figures, figures.usual_strength()))
         };
         Some(match self {
-            Self::Count | Self::BoardCount | Self::CropsInARow | Self::PlantsPerContainer => 1.0,
+            Self::Count
+            | Self::BoardCount
+            | Self::CropsInARow
+            | Self::PlantsPerContainer
+            | Self::WaterFactor => 1.0,
             Self::CoverThickness => match shape {
                 Some(Shape::Bottle) => 0.0,
                 // The lid of a bucket.

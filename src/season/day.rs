@@ -15,7 +15,6 @@ use crate::science::evapotranspiration::{PenmanMonteith, penman_monteith_daily};
 use crate::science::growth::{GrowthModel, PreparedGrowth, Surroundings};
 use crate::science::sun::{Sun, clear_sky, net_longwave, net_shortwave, solar_from_sunshine};
 use crate::science::units::heat_flux_density::watt_per_square_meter;
-use crate::science::units::inverse_velocity::second_per_meter;
 use crate::science::units::length::meter;
 use crate::science::units::mass_concentration::gram_per_cubic_meter;
 use crate::science::units::molar_flux::mole_per_square_meter_second;
@@ -65,6 +64,46 @@ pub(super) struct Day {
     pub mean_temperature: ThermodynamicTemperature,
 }
 
+/// The sun of one date, as far as it does not depend on the day's weather.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct SunDay {
+    /// Above the air, under a clear sky, and as the plan says.
+    pub above: RadiantExposure,
+    pub clear: RadiantExposure,
+    pub outside: RadiantExposure,
+    shares: [f64; 24],
+    /// Day length as the course of temperature takes it.
+    length: Time,
+}
+
+impl SunDay {
+    /// The sun of a date under a climate; `None` under lamps.
+    pub fn new(climate: &Climate, date: Date) -> Result<Option<Self>, Beyond> {
+        let Light::Sun { daylight, .. } = climate.light else {
+            return Ok(None);
+        };
+        let sun = Sun::new(climate.latitude, date.ordinal()).map_err(|_| Beyond)?;
+        let above = sun.extraterrestrial_daily();
+        let outside = match daylight {
+            Daylight::Radiation(solar) => solar,
+            Daylight::Sunshine(hours) => {
+                // The planting day allows this much sunshine; a later, shorter day may not.
+                let possible = sun.daylight();
+                solar_from_sunshine(above, hours.min(possible), possible).map_err(|_| Beyond)?
+            }
+        };
+        Ok(Some(Self {
+            above,
+            outside,
+            clear: clear_sky(above, climate.elevation).map_err(|_| Beyond)?,
+            shares: hourly_solar_shares(&sun),
+            // The course of temperature was not published for days of less than 3.4 h or nights
+            // of less than 12 minutes; beyond, the nearest day that it covers stands in.
+            length: Time::new::<hour>(sun.daylight().get::<hour>().clamp(3.5, 23.75)),
+        }))
+    }
+}
+
 /// What is the same on every day of a season.
 pub(super) struct Weather<'a> {
     climate: &'a Climate,
@@ -87,35 +126,23 @@ impl<'a> Weather<'a> {
         })
     }
 
-    /// The day of a date.
-    pub fn day(&self, date: Date) -> Result<Day, Beyond> {
-        let climate = self.climate;
-        let sun = Sun::new(climate.latitude, date.ordinal()).map_err(|_| Beyond)?;
-        match climate.light {
-            Light::Sun { daylight, through } => self.day_of_sun(&sun, daylight, through),
-            Light::Lamps { flux, hours } => self.day_of_lamps(flux, hours),
+    /// A day under its sun; `None` where lamps are the only light.
+    pub fn day(&self, sun: Option<&SunDay>) -> Result<Day, Beyond> {
+        match (self.climate.light, sun) {
+            (Light::Sun { through, .. }, Some(sun)) => self.day_of_sun(sun, through),
+            (Light::Lamps { flux, hours }, _) => self.day_of_lamps(flux, hours),
+            (Light::Sun { .. }, None) => Err(Beyond),
         }
     }
 
-    fn day_of_sun(&self, sun: &Sun, daylight: Daylight, through: Ratio) -> Result<Day, Beyond> {
-        let above = sun.extraterrestrial_daily();
-        let outside = match daylight {
-            Daylight::Radiation(solar) => solar,
-            Daylight::Sunshine(hours) => {
-                // The planting day allows this much sunshine; a later, shorter day may not.
-                let possible = sun.daylight();
-                solar_from_sunshine(above, hours.min(possible), possible).map_err(|_| Beyond)?
-            }
-        };
+    fn day_of_sun(&self, sun: &SunDay, through: Ratio) -> Result<Day, Beyond> {
+        let outside = sun.outside;
         let inside = outside * through;
-        let shares = hourly_solar_shares(sun);
-        // The course of temperature was not published for days of less than 3.4 h or nights of
-        // less than 12 minutes; beyond, the nearest day that it covers stands in.
-        let length = Time::new::<hour>(sun.daylight().get::<hour>().clamp(3.5, 23.75));
+        let shares = &sun.shares;
         let course = TemperatureCourse::new(
             self.climate.temperature_max,
             self.climate.temperature_min,
-            length,
+            sun.length,
         )
         .map_err(|_| Beyond)?
         .hourly();
@@ -130,13 +157,12 @@ impl<'a> Weather<'a> {
                 par * PHOTONS_PER_JOULE_SUN,
             )
         })?;
-        let clear = clear_sky(above, self.climate.elevation).map_err(|_| Beyond)?;
         let loss = net_longwave(
             self.climate.temperature_max,
             self.climate.temperature_min,
             self.vapour_pressure,
             outside,
-            clear,
+            sun.clear,
         )
         .map_err(|_| Beyond)?;
         Ok(Day {
@@ -240,11 +266,6 @@ impl<'a> Weather<'a> {
         Ok(Length::new::<meter>(
             OPEN_WATER * depth.get::<meter>().max(0.0),
         ))
-    }
-
-    /// Aerodynamic resistance of the canopy under this shelter.
-    pub fn aerodynamic_resistance(&self) -> InverseVelocity {
-        InverseVelocity::new::<second_per_meter>(self.climate.effect.aerodynamic_resistance)
     }
 }
 

@@ -6,6 +6,7 @@
 
 mod chemistry;
 mod day;
+pub mod ensemble;
 mod nutrients;
 mod plants;
 mod roots;

@@ -14,7 +14,7 @@ use crate::science::units::mass::gram;
 use crate::science::units::mass_concentration::gram_per_liter;
 use crate::science::units::ratio::ratio;
 use crate::science::units::volume::liter;
-use crate::science::units::{ElectricalConductivity, MassConcentration, Volume};
+use crate::science::units::{ElectricalConductivity, Mass, MassConcentration, Volume};
 
 keyed! {
     /// A nutrient that a whole crop needs by the gram.
@@ -121,33 +121,58 @@ impl Charge<'_> {
     /// Grams that the crop has taken at the end of a day, by the typical content of its tissue,
     /// however much there is.
     fn taken(&self, nutrient: MajorNutrient, course: &PlantCourse, day: usize) -> f64 {
-        let dry = |day: usize| {
-            course
-                .at_day(day)
-                .map_or(0.0, |hour| hour.dry.get::<gram>())
-        };
-        (dry(day) - dry(0)).max(0.0) * f64::from(self.plants) * nutrient.content(self.tissue)
+        self.taken_by(nutrient, Self::grown(course, day))
+    }
+
+    /// Dry mass that one plant has gained at the end of a day.
+    fn grown(course: &PlantCourse, day: usize) -> Mass {
+        let dry = |day: usize| course.at_day(day).map_or(Mass::default(), |hour| hour.dry);
+        dry(day) - dry(0)
+    }
+
+    /// Grams that the crop takes while each plant gains some dry mass.
+    fn taken_by(&self, nutrient: MajorNutrient, grown: Mass) -> f64 {
+        grown.get::<gram>().max(0.0) * f64::from(self.plants) * nutrient.content(self.tissue)
     }
 
     fn supply(&self, nutrient: MajorNutrient) -> f64 {
         nutrient.held(&self.nutrients).get::<gram_per_liter>() * self.volume.get::<liter>()
     }
 
+    /// Whether there is enough of a nutrient for each plant to gain some dry mass.
+    pub fn feeds(&self, nutrient: MajorNutrient, grown: Mass) -> bool {
+        self.taken_by(nutrient, grown) <= self.supply(nutrient)
+    }
+
     /// Share of the water that is left at the end of a day; the last drop has no concentration.
     pub fn water_left(&self, course: &PlantCourse, day: usize) -> f64 {
+        self.left_of(
+            course
+                .at_day(day)
+                .map_or(Volume::default(), |hour| hour.drawn),
+        )
+    }
+
+    /// Share of the water that is left when some has been drawn; as [`Self::water_left`].
+    pub fn left_of(&self, drawn: Volume) -> f64 {
         const LAST: f64 = 0.02;
-        let litres = self.volume.get::<liter>();
-        let drawn = course
-            .at_day(day)
-            .map_or(0.0, |hour| hour.drawn.get::<liter>());
-        (1.0 - drawn / litres).max(LAST)
+        (1.0 - drawn.get::<liter>() / self.volume.get::<liter>()).max(LAST)
     }
 
     /// What is left at the end of a day, concentrated by the water that has gone.
     ///
     /// The forms of nitrogen are taken in step with what there is of each.
     pub fn left(&self, course: &PlantCourse, day: usize) -> Concentrations {
-        let concentrated = 1.0 / self.water_left(course, day);
+        let drawn = course
+            .at_day(day)
+            .map_or(Volume::default(), |hour| hour.drawn);
+        self.left_after(Self::grown(course, day), drawn)
+    }
+
+    /// What is left when each plant has gained some dry mass and some water was drawn; as
+    /// [`Self::left`].
+    pub fn left_after(&self, grown: Mass, drawn: Volume) -> Concentrations {
+        let concentrated = 1.0 / self.left_of(drawn);
         let mut left = self.nutrients;
         for nutrient in Nutrient::ALL {
             let share =
@@ -157,7 +182,7 @@ impl Charge<'_> {
                     .map_or(1.0, |&(_, of)| {
                         let supply = self.supply(of);
                         if supply > 0.0 {
-                            (1.0 - self.taken(of, course, day) / supply).max(0.0)
+                            (1.0 - self.taken_by(of, grown) / supply).max(0.0)
                         } else {
                             0.0
                         }

@@ -108,6 +108,9 @@ pub fn sound_plan(seed: u64, method: Method, shape: Shape) -> Plan {
             step(&mut plan, |plan| vary(plan, field, false, &mut random));
         }
     }
+    if seed.is_multiple_of(5) {
+        set(&mut plan, Field::WaterFactor, 0.85);
+    }
     // Half of them plant once; some leave the days of rest to the plan.
     if seed.is_multiple_of(2) {
         plan.crop.people = Entry::blank();
@@ -175,6 +178,7 @@ pub fn wild_plan(seed: u64) -> Plan {
             vary(&mut plan, field, true, &mut random);
         }
     }
+    vary(&mut plan, Field::WaterFactor, true, &mut random);
     plan
 }
 
@@ -197,7 +201,9 @@ fn build_of(plan: &mut Plan, random: &mut Seeded) {
 pub fn numeric_fields(plan: &Plan) -> Vec<Field> {
     used_fields(plan)
         .into_iter()
-        .filter(|field| field.limits().is_some() && *field != Field::Date)
+        .filter(|field| field.limits().is_some())
+        // These two are drawn apart.
+        .filter(|field| !matches!(field, Field::Date | Field::WaterFactor))
         .collect()
 }
 

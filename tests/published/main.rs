@@ -3,6 +3,7 @@
 
 mod air_and_sun;
 mod building;
+mod chances;
 mod chemistry;
 mod fertility;
 mod geometry;

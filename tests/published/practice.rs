@@ -29,7 +29,7 @@ pub fn within(what: &str, got: f64, low: f64, high: f64) {
 }
 
 /// A plan in another climate, under a plastic shelter.
-fn elsewhere(mut plan: Plan, air: [f64; 3], solar: f64, place: [f64; 2], date: &str) -> Plan {
+pub fn elsewhere(mut plan: Plan, air: [f64; 3], solar: f64, place: [f64; 2], date: &str) -> Plan {
     plan.climate.kind = Pick::Known(ClimateChoice::Own);
     plan.choose_shelter(Shelter::PlasticShelter);
     for (field, value) in [

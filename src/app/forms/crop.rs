@@ -38,6 +38,7 @@ pub fn CropForm() -> impl IntoView {
             {numbers(&[
                 Field::TargetHead,
                 Field::GrowthFactor,
+                Field::WaterFactor,
                 Field::TurnaroundDays,
                 Field::People,
                 Field::HeadsPerPersonWeek,

@@ -62,6 +62,7 @@ pub fn label(field: Field) -> String {
         Field::SeedlingAge => "Seedling age at transplanting",
         Field::TargetHead => "Head mass to harvest at",
         Field::GrowthFactor => "Growth factor",
+        Field::WaterFactor => "Water factor",
         Field::People => "People to feed every week",
         Field::HeadsPerPersonWeek => "Heads for each of them a week",
         Field::TurnaroundDays => "Days to clean and refill between crops",
@@ -150,6 +151,7 @@ pub fn step_by(field: Field, up: bool) -> String {
 }
 
 /// How to find the value; empty where the label says it all.
+#[expect(clippy::too_many_lines, reason = "one line for each field")]
 pub const fn hint(field: Field) -> &'static str {
     match field {
         Field::Count => "All filled and planted alike.",
@@ -191,6 +193,7 @@ pub const fn hint(field: Field) -> &'static str {
         Field::GrowthFactor => {
             "Start with 0.75. 1 is the published growth model, which runs ahead of growers without pumps."
         }
+        Field::WaterFactor => "Start with 1. A crop that was followed teaches a better one.",
         Field::People => "Leave empty if you do not plant every week.",
         Field::TurnaroundDays => "Leave empty for 2 days.",
         Field::LabelNitrogen => {

@@ -41,6 +41,8 @@ pub struct Crop {
     pub target_head: Mass,
     /// Multiplies gross photosynthesis.
     pub growth_factor: f64,
+    /// Multiplies the water drawn.
+    pub water_factor: f64,
     /// Heads wanted every week; `None` where no succession is asked for.
     pub heads_per_week: Option<f64>,
     /// Days between the end of a harvest and the next planting.
@@ -97,6 +99,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
     let seedling_age = reader.whole(Field::SeedlingAge);
     let target_head = reader.number(Field::TargetHead);
     let growth_factor = reader.number(Field::GrowthFactor);
+    let water_factor = reader.number(Field::WaterFactor);
     let heads_per_week = heads_per_week(reader);
     let turnaround_days = if reader.left_out(Field::TurnaroundDays) {
         Some(USUAL_TURNAROUND_DAYS)
@@ -131,6 +134,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
         seedling_age,
         target_head: Mass::new::<gram>(target_head?),
         growth_factor: growth_factor?,
+        water_factor: water_factor?,
         heads_per_week,
         turnaround_days: turnaround_days?,
         in_a_tank,

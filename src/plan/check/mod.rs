@@ -16,6 +16,7 @@ pub use container::{Boards, Container, Pipes, Pot, Rectangle};
 pub use crop::Crop;
 pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, Stocks, Strength};
 pub use reader::{Assumed, Unusual, read_text};
+pub(in crate::plan) use reader::{read_date, reason};
 pub use salts::ShelfSalt;
 pub use water::RawWater;
 

@@ -79,7 +79,7 @@ impl<'a> Reader<'a> {
             Entry::Text(text) => match limits.dimension.read(text, UnitSystem::Metric) {
                 Ok(value) => value,
                 Err(reason) => {
-                    self.problem(field, not_read(reason, text));
+                    self.problem(field, self::reason(reason, text));
                     return None;
                 }
             },
@@ -209,7 +209,7 @@ impl<'a> Reader<'a> {
 }
 
 /// A date from `2027-03-01`; years 1900 to 2200.
-fn read_date(text: &str) -> Option<Date> {
+pub(in crate::plan) fn read_date(text: &str) -> Option<Date> {
     let mut parts = text.splitn(3, '-');
     let mut digits = |length: usize| {
         parts
@@ -225,7 +225,7 @@ fn read_date(text: &str) -> Option<Date> {
     Date::from_calendar_date(year, Month::try_from(month).ok()?, day).ok()
 }
 
-fn not_read(reason: NotRead, text: &str) -> ProblemKind {
+pub(in crate::plan) fn reason(reason: NotRead, text: &str) -> ProblemKind {
     let got = text.to_owned();
     match reason {
         NotRead::Empty => ProblemKind::Missing,
@@ -246,7 +246,7 @@ pub fn read_text(field: Field, text: &str, system: UnitSystem) -> Result<f64, Pr
         .map_or(Dimension::Factor, |limits| limits.dimension);
     dimension
         .read(text, system)
-        .map_err(|reason| not_read(reason, text))
+        .map_err(|reason| self::reason(reason, text))
 }
 
 #[cfg(test)]

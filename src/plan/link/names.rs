@@ -141,6 +141,7 @@ pub const PATHS: &[&str] = &[
     "build.timber_price_per_m",
     "build.liner_price_per_m2",
     "build.pot_price",
+    "crop.water_factor",
 ];
 
 /// The keys of choices. A key that is not on the list is spelled out.

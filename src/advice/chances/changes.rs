@@ -1,0 +1,598 @@
+//! The smallest change of each kind that makes a crop sure, judged on the same seasons.
+
+use serde::Serialize;
+
+use super::Chances;
+use super::judge::{Judge, grown};
+use crate::advice::calendar::written;
+use crate::advice::fill;
+use crate::catalog::Keyed;
+use crate::catalog::keyed::keyed;
+use crate::plan::{DateMeaning, Entry, Field, Light, Plan, Strength, UnitSystem};
+use crate::science::units::length::centimeter;
+use crate::science::units::{Length, Mass, Volume};
+use crate::season::ensemble::{Draw, Seasons};
+use crate::season::{Cover, Hour, LONGEST_DAYS};
+use time::Duration;
+
+/// The share of seasons that counts as sure.
+pub const WANTED: f64 = 0.95;
+/// Steps of a fill mark, cm: a tape is read so.
+const FILL_STEP_CM: f64 = 0.1;
+/// Steps of the share of light, in percentage points: shade cloth is sold so (common practice).
+const SHADE_STEP_PCT: f64 = 5.0;
+/// Steps of the planting date, and how many of them are tried to either side.
+const DATE_STEP_DAYS: u32 = 7;
+const MOST_DATE_STEPS: u32 = 8;
+/// What making ready another plan costs, in seasons lived through.
+const PLAN_COST: usize = 10;
+
+keyed! {
+    /// What can be changed.
+    ChangeKind {
+        /// The fill mark, higher.
+        FillDepth = "fill_depth",
+        /// More containers for the same plants.
+        Containers = "containers",
+        /// Fewer plants over one container.
+        Plants = "plants",
+        /// A stronger solution.
+        Strength = "strength",
+        /// Less light, or more.
+        Shade = "shade",
+        /// Another planting date in the same climate.
+        PlantingDate = "planting_date",
+    }
+}
+
+impl ChangeKind {
+    /// What a change of this kind can better.
+    pub const fn aim(self) -> Aim {
+        match self {
+            Self::Strength => Aim::Feeds,
+            _ => Aim::Lasts,
+        }
+    }
+}
+
+/// What a change is to bring about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Aim {
+    /// The solution lasts to harvest.
+    Lasts,
+    /// The nutrients of the mixture last to harvest.
+    Feeds,
+}
+
+/// A new entry for a field of the plan.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Edit {
+    /// The field.
+    pub field: Field,
+    /// What to write into it.
+    pub entry: Entry,
+}
+
+/// A change that makes the crop sure.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Change {
+    /// What is changed.
+    pub kind: ChangeKind,
+    /// What it brings about.
+    pub aim: Aim,
+    /// The fields to write.
+    pub edits: Vec<Edit>,
+    /// How large the change is beside what stands there: of a date, beside the days to harvest.
+    pub relative: f64,
+    /// Share of the same seasons that then last, or are fed.
+    pub chance: f64,
+}
+
+/// Why no change of a kind is offered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Reason {
+    /// The crop is sure as it is.
+    Sure,
+    /// This plan has no such thing to change.
+    NotOfThisPlan,
+    /// No step within the limits is enough.
+    NotEnough,
+}
+
+/// A kind of change that is not offered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct LeftOut {
+    /// What would be changed.
+    pub kind: ChangeKind,
+    /// Why it is not.
+    pub reason: Reason,
+}
+
+/// What would make the crop sure.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct ChangesOutcome {
+    /// The share of seasons that counts as sure.
+    pub wanted: f64,
+    /// The smallest change of each kind, the relatively smallest first.
+    pub offered: Vec<Change>,
+    /// The kinds that are not offered.
+    pub left_out: Vec<LeftOut>,
+}
+
+/// What one season of the plan as it is needs.
+#[derive(Clone, Copy, Debug)]
+struct Need {
+    draw: Draw,
+    /// To the target mass; `None` when that is not reached.
+    water: Option<Volume>,
+    /// Dry mass gained by each plant to the end, times the uptake of the season.
+    taken: Mass,
+}
+
+/// Another plan being lived through.
+#[derive(Clone, Debug)]
+struct Trial {
+    edits: Vec<Edit>,
+    relative: f64,
+    judge: Judge,
+    seasons: Seasons,
+    next: usize,
+    failures: usize,
+}
+
+/// A step of a kind.
+enum Step {
+    Try(Vec<Edit>, f64),
+    Pass,
+    End(Reason),
+}
+
+/// The search for changes, in pieces.
+#[derive(Clone, Debug)]
+pub struct Changes {
+    plan: Plan,
+    judge: Judge,
+    /// The thirstiest seasons first: they refute a change soonest.
+    needs: Vec<Need>,
+    /// Seasons that may fail.
+    allowed: usize,
+    days_to_harvest: f64,
+    kind: usize,
+    step: u32,
+    /// Of the strength: the highest step that is not enough, the lowest that is.
+    strength: (u32, Option<u32>),
+    trial: Option<Trial>,
+    days: Vec<Hour>,
+    outcome: ChangesOutcome,
+}
+
+impl Changes {
+    pub(super) fn new(plan: &Plan, chances: &Chances) -> Self {
+        let ensemble = &chances.ensemble;
+        let spreads = ensemble.seasons().spreads();
+        let start = chances.judge.filled.volume;
+        let mut needs: Vec<Need> = ensemble
+            .members()
+            .iter()
+            .map(|member| {
+                let days = ensemble.days(member);
+                let ready = days.len().saturating_sub(1);
+                let end = days[..ready].partition_point(|day| day.drawn < start);
+                Need {
+                    draw: member.draw,
+                    water: member.harvest_day.and(days.last()).map(|day| day.drawn),
+                    taken: grown(days, end) * member.draw.factors(spreads)[2],
+                }
+            })
+            .collect();
+        needs.sort_by(|a, b| {
+            let litres = |need: &Need| need.water.map_or(f64::INFINITY, |water| water.value);
+            litres(b).total_cmp(&litres(a))
+        });
+        let outcome = chances.outcome();
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a share of a count; the nudge keeps 5 % of 100 at 5"
+        )]
+        let allowed = ((1.0 - WANTED) * needs.len() as f64 + 1e-9) as usize;
+        let mut changes = Self {
+            plan: plan.clone(),
+            judge: chances.judge.clone(),
+            allowed,
+            days_to_harvest: outcome.harvest_day.map_or(40.0, |band| band.middle),
+            kind: 0,
+            step: 0,
+            strength: (0, None),
+            trial: None,
+            days: Vec::new(),
+            outcome: ChangesOutcome {
+                wanted: WANTED,
+                offered: Vec::new(),
+                left_out: Vec::new(),
+            },
+            needs,
+        };
+        changes.skip_sure();
+        changes
+    }
+
+    /// Looks on for about as long as it takes to live through `seasons` seasons; result: whether
+    /// all kinds were looked at.
+    pub fn advance(&mut self, seasons: usize) -> bool {
+        let mut left = seasons.max(1);
+        while let Some(&kind) = ChangeKind::ALL.get(self.kind) {
+            if left == 0 {
+                return false;
+            }
+            if self.trial.is_some() {
+                self.live();
+                left -= 1;
+                continue;
+            }
+            match kind {
+                ChangeKind::FillDepth => self.fill(),
+                ChangeKind::Strength => self.strengthen(),
+                _ => self.propose(kind),
+            }
+            left = left.saturating_sub(PLAN_COST);
+        }
+        true
+    }
+
+    /// What was found so far.
+    pub fn outcome(&self) -> &ChangesOutcome {
+        &self.outcome
+    }
+
+    /// Goes on to the next kind.
+    fn close(&mut self, found: Result<Change, Reason>) {
+        if let Some(&kind) = ChangeKind::ALL.get(self.kind) {
+            match found {
+                Ok(change) => {
+                    self.outcome.offered.push(change);
+                    self.outcome
+                        .offered
+                        .sort_by(|a, b| a.relative.total_cmp(&b.relative));
+                }
+                Err(reason) => self.outcome.left_out.push(LeftOut { kind, reason }),
+            }
+        }
+        self.kind += 1;
+        self.step = 0;
+        self.trial = None;
+        self.skip_sure();
+    }
+
+    fn skip_sure(&mut self) {
+        if let Some(kind) = ChangeKind::ALL.get(self.kind) {
+            let failures = match kind.aim() {
+                Aim::Lasts => self.dry(self.judge.filled.volume),
+                Aim::Feeds => self.hungry(&self.judge),
+            };
+            if failures <= self.allowed {
+                self.close(Err(Reason::Sure));
+            }
+        }
+    }
+
+    /// Seasons that outlast a volume of solution.
+    fn dry(&self, volume: Volume) -> usize {
+        let lasts = |need: &&Need| need.water.is_some_and(|water| water < volume);
+        self.needs.len() - self.needs.iter().filter(lasts).count()
+    }
+
+    /// Seasons that want more nutrients than a mixture brings.
+    fn hungry(&self, judge: &Judge) -> usize {
+        self.needs
+            .iter()
+            .filter(|need| !judge.feeds_on(need.taken))
+            .count()
+    }
+
+    fn change(&self, edits: Vec<Edit>, relative: f64, failures: usize) -> Result<Change, Reason> {
+        let kind = ChangeKind::ALL
+            .get(self.kind)
+            .copied()
+            .ok_or(Reason::NotEnough)?;
+        Ok(Change {
+            kind,
+            aim: kind.aim(),
+            edits,
+            relative,
+            chance: 1.0 - failures as f64 / self.needs.len() as f64,
+        })
+    }
+
+    /// One more season of the plan on trial.
+    fn live(&mut self) {
+        let Some(trial) = &mut self.trial else {
+            return;
+        };
+        let Some(need) = self.needs.get(trial.next) else {
+            let (edits, relative, failures) = (trial.edits.clone(), trial.relative, trial.failures);
+            let change = self.change(edits, relative, failures);
+            self.close(change);
+            return;
+        };
+        self.days.clear();
+        let harvest = trial
+            .seasons
+            .live(&need.draw, (0, LONGEST_DAYS), &mut self.days);
+        let ready = matches!(harvest, Ok(Some(_)));
+        trial.next += 1;
+        if !trial.judge.lasts(self.days.last().filter(|_| ready)) {
+            trial.failures += 1;
+        }
+        if trial.failures > self.allowed {
+            self.trial = None;
+        }
+    }
+
+    fn propose(&mut self, kind: ChangeKind) {
+        self.step += 1;
+        let step = match kind {
+            ChangeKind::Containers => self.containers(),
+            ChangeKind::Plants => self.plants(),
+            ChangeKind::Shade => self.shade(),
+            _ => self.date(),
+        };
+        match step {
+            Step::Pass => {}
+            Step::End(reason) => self.close(Err(reason)),
+            Step::Try(edits, relative) => {
+                // A plan that this makes unsound is no offer.
+                if let Ok(judge) = Judge::new(&edited(&self.plan, &edits)) {
+                    self.trial = Some(Trial {
+                        edits,
+                        relative,
+                        seasons: judge.seasons(),
+                        judge,
+                        next: 0,
+                        failures: 0,
+                    });
+                }
+            }
+        }
+    }
+
+    fn containers(&self) -> Step {
+        let crop = &self.judge.sound.crop;
+        let count = self.judge.sound.container.count;
+        let counted = self.counts_plants();
+        if !counted || crop.plants < 2 {
+            return Step::End(Reason::NotOfThisPlan);
+        }
+        let all = crop.plants * count;
+        let each = |count: u32| all.div_ceil(count);
+        let more = count + self.step;
+        if each(more - 1) == 1 {
+            return Step::End(Reason::NotEnough);
+        }
+        if each(more) == each(more - 1) {
+            return Step::Pass;
+        }
+        Step::Try(
+            vec![
+                edit(Field::Count, f64::from(more)),
+                edit(Field::PlantsPerContainer, f64::from(each(more))),
+            ],
+            f64::from(self.step) / f64::from(count),
+        )
+    }
+
+    fn plants(&self) -> Step {
+        let crop = &self.judge.sound.crop;
+        if self.counts_plants() {
+            let fewer = crop.plants.saturating_sub(self.step);
+            return if fewer == 0 {
+                Step::End(if crop.plants < 2 {
+                    Reason::NotOfThisPlan
+                } else {
+                    Reason::NotEnough
+                })
+            } else {
+                Step::Try(
+                    vec![edit(Field::PlantsPerContainer, f64::from(fewer))],
+                    f64::from(self.step) / f64::from(crop.plants),
+                )
+            };
+        }
+        // Over a tank the spacing says how many plants there are: one column fewer at a time.
+        let (of, along) = match &self.judge.sound.container.boards {
+            Some(boards) => (Some(boards.length.get::<centimeter>()), crop.spacing.1),
+            None => (number(&self.plan, Field::Length), crop.spacing.1),
+        };
+        let Some(length) = of else {
+            return Step::End(Reason::NotOfThisPlan);
+        };
+        let columns = (length / along.get::<centimeter>()).floor();
+        let fewer = columns - f64::from(self.step);
+        if fewer < 1.0 {
+            return Step::End(if columns < 2.0 {
+                Reason::NotOfThisPlan
+            } else {
+                Reason::NotEnough
+            });
+        }
+        let wider = (length / fewer * 10.0).floor() / 10.0;
+        Step::Try(
+            vec![edit(Field::SpacingAlong, wider)],
+            f64::from(self.step) / columns,
+        )
+    }
+
+    fn shade(&self) -> Step {
+        let Light::Sun { .. } = self.judge.sound.climate.light else {
+            return Step::End(Reason::NotOfThisPlan);
+        };
+        let now = number(&self.plan, Field::LightThrough);
+        let (Some(now), Some(limits)) = (now, Field::LightThrough.limits()) else {
+            return Step::End(Reason::NotOfThisPlan);
+        };
+        // Less, then more, then less again: −5, +5, −10, …
+        let size = SHADE_STEP_PCT * f64::from(self.step.div_ceil(2));
+        let value = if self.step % 2 == 1 {
+            now - size
+        } else {
+            now + size
+        };
+        let low = limits.usual_low.min(now);
+        if now - size < low && now + size > limits.high {
+            Step::End(Reason::NotEnough)
+        } else if (low..=limits.high).contains(&value) {
+            Step::Try(vec![edit(Field::LightThrough, value)], size / now)
+        } else {
+            Step::Pass
+        }
+    }
+
+    fn date(&self) -> Step {
+        if self.step > 2 * MOST_DATE_STEPS {
+            return Step::End(Reason::NotEnough);
+        }
+        if matches!(self.judge.sound.climate.light, Light::Lamps { .. }) {
+            return Step::End(Reason::NotOfThisPlan);
+        }
+        // Later, then earlier: +7, −7, +14, …
+        let days = i64::from(DATE_STEP_DAYS * self.step.div_ceil(2));
+        let crop = &self.judge.sound.crop;
+        let now = match self.plan.crop.date_meaning.known() {
+            Some(DateMeaning::Seeding) => crop.seeding,
+            _ => crop.transplanting,
+        };
+        let by = if self.step % 2 == 1 { days } else { -days };
+        let Some(date) = now.checked_add(Duration::days(by)) else {
+            return Step::Pass;
+        };
+        Step::Try(
+            vec![Edit {
+                field: Field::Date,
+                entry: Entry::Text(written(date)),
+            }],
+            days as f64 / self.days_to_harvest,
+        )
+    }
+
+    /// The lowest mark, a tape's step at a time, that is high enough; plants do not feel the level.
+    fn fill(&mut self) {
+        let judge = &self.judge;
+        let now = judge.mark().get::<centimeter>();
+        let steps_now = (now / FILL_STEP_CM + 1e-6).floor();
+        // Whole steps, so that a mark is written without a tail of digits.
+        let at = |step: u32| ((steps_now + f64::from(step)) * FILL_STEP_CM * 10.0).round() / 10.0;
+        let failures = |step: u32| {
+            let depth = Length::new::<centimeter>(at(step));
+            let filled = fill::fill(&judge.sound, &judge.tank, Some(depth)).ok()?;
+            let drowned = matches!(judge.tank.cover(), Cover::Fixed)
+                && Field::PotImmersion.limits().is_some_and(|limits| {
+                    filled.state.immersion().get::<centimeter>() > limits.usual_high
+                });
+            (!filled.state.overflows && !drowned).then(|| self.dry(filled.volume))
+        };
+        // Rises while possible, then stops being possible; enough from some step on.
+        let enough = |step: u32| failures(step).is_none_or(|failures| failures <= self.allowed);
+        let (mut low, mut high) = (0_u32, 4096_u32);
+        while high - low > 1 {
+            let middle = u32::midpoint(low, high);
+            if enough(middle) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        let edits = vec![edit(Field::FillDepth, at(high))];
+        let found = match failures(high) {
+            Some(failures) if Judge::new(&edited(&self.plan, &edits)).is_ok() => {
+                self.change(edits, at(high) / now - 1.0, failures)
+            }
+            _ => Err(Reason::NotEnough),
+        };
+        self.close(found);
+    }
+
+    /// One step of the search for a strength: doubled until it is enough, then halved between.
+    fn strengthen(&mut self) {
+        let (field, size) = match self.judge.sound.fertilizer.strength {
+            Strength::Conductivity(_) => (Field::TargetConductivity, 0.05),
+            Strength::Nitrogen(_) => (Field::TargetNitrogen, 5.0),
+            Strength::Recipe(..) => (Field::RecipeStrength, 1.0),
+        };
+        let (Some(now), Some(limits)) = (number(&self.plan, field), field.limits()) else {
+            return self.close(Err(Reason::NotOfThisPlan));
+        };
+        let (low, high) = self.strength;
+        let step = match high {
+            Some(high) => u32::midpoint(low, high),
+            None => (2 * low).max(1),
+        };
+        let of = |step: u32| ((now + size * f64::from(step)) * 100.0).round() / 100.0;
+        let edits = vec![edit(field, of(step))];
+        let failures = (of(step) <= limits.usual_high)
+            .then(|| Judge::new(&edited(&self.plan, &edits)).ok())
+            .flatten()
+            .map(|judge| self.hungry(&judge));
+        let enough = failures.is_none_or(|failures| failures <= self.allowed);
+        if step == low {
+            // Nothing lies between.
+            let Some(high) = high else { return };
+            let edits = vec![edit(field, of(high))];
+            let found = match Judge::new(&edited(&self.plan, &edits)) {
+                Ok(judge) if of(high) <= limits.usual_high => {
+                    let failures = self.hungry(&judge);
+                    self.change(edits, of(high) / now - 1.0, failures)
+                }
+                _ => Err(Reason::NotEnough),
+            };
+            self.close(found);
+        } else if enough {
+            self.strength.1 = Some(step);
+        } else {
+            self.strength.0 = step;
+        }
+    }
+
+    /// Whether the plants of a container are counted rather than spaced.
+    fn counts_plants(&self) -> bool {
+        crate::plan::used_fields(&self.plan).contains(&Field::PlantsPerContainer)
+    }
+}
+
+impl Change {
+    /// The plan with this change made.
+    pub fn applied(&self, plan: &Plan) -> Plan {
+        edited(plan, &self.edits)
+    }
+}
+
+fn edit(field: Field, value: f64) -> Edit {
+    Edit {
+        field,
+        entry: Entry::from(value),
+    }
+}
+
+fn edited(plan: &Plan, edits: &[Edit]) -> Plan {
+    let mut plan = plan.clone();
+    for edit in edits {
+        if let Some(entry) = edit.field.entry_mut(&mut plan) {
+            entry.clone_from(&edit.entry);
+        }
+    }
+    plan
+}
+
+/// What a numeric field of a sound plan holds.
+fn number(plan: &Plan, field: Field) -> Option<f64> {
+    match field.entry(plan)? {
+        entry if entry.is_blank() => field.if_unknown(plan),
+        Entry::Number(value) => Some(*value),
+        Entry::Text(text) => field
+            .limits()?
+            .dimension
+            .read(text, UnitSystem::Metric)
+            .ok(),
+    }
+}
