@@ -15,7 +15,7 @@ use crate::solve;
 /// The quiet zone that scanners need, in modules (ISO/IEC 18004).
 const QUIET: i32 = 4;
 /// A module on paper, in tenths of a millimetre: scanned from arm's length.
-const MODULE: i32 = 6;
+const MODULE: i32 = 5;
 /// The largest code that the card has room for, in modules.
 const LARGEST: i32 = 81;
 

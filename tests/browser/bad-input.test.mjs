@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { TABLET } from "./rig.mjs";
-import { EXAMPLES, idOf, plain, Screen, STEPS } from "./screen.mjs";
+import { EXAMPLES, idOf, plain, Screen, STEPS, stepOf } from "./screen.mjs";
 
 const NONSENSE = ["", "a word", "-5", "0", "1e300", "1e-300", "NaN", "1e309", "1,234", "12 parsecs"];
 // These are no value of any field. (Whether the others are depends on the field.)
@@ -42,7 +42,7 @@ for (const key of EXAMPLES) {
     await screen.openExample(key);
     const met = await tryAll(screen);
     for (const [path, choice] of VARIANTS[key]) {
-      await screen.goTo(path.split(".")[0]);
+      await screen.goTo(stepOf(path));
       await screen.field(path).selectOption(choice);
     }
     if (key === "covered_tank") await measure(screen);
@@ -108,7 +108,7 @@ test("a slip while typing: the message, the summary's link, and the rest of the 
     await screen.summaryLink(path).click();
     await screen.focusMoves(idOf(path));
     assert.ok(await screen.field(path).isVisible());
-    assert.equal(await screen.stepButton(path.split(".")[0]).getAttribute("aria-current"), "step");
+    assert.equal(await screen.stepButton(stepOf(path)).getAttribute("aria-current"), "step");
   }
   await screen.type("container.height_cm", "35");
   await screen.type("container.cover_thickness_cm", "0,3");

@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { dense } from "./print.mjs";
 import { TABLET } from "./rig.mjs";
-import { EXAMPLES, idOf, plain, Screen, STEPS, STORE } from "./screen.mjs";
+import { EXAMPLES, idOf, plain, Screen, STEPS, stepOf, STORE } from "./screen.mjs";
 import { levelAtPlanting, SYSTEMS } from "./systems.mjs";
 
 // Geometry in the drawing is exact up to the last bits of its arithmetic.
@@ -54,7 +54,7 @@ async function fillIn(screen, name, entries, { byTouch }) {
   for (const step of STEPS) {
     await screen.stepButton(step).tap();
     // Choices make fields come and go, so the next one is looked for after each entry.
-    for (const path of Object.keys(entries).filter((path) => path.startsWith(`${step}.`))) {
+    for (const path of Object.keys(entries).filter((path) => stepOf(path) === step)) {
       const { list, enter } = entries[path];
       const field = screen.field(path);
       const line = Number(/\.salts\[(\d+)\]/.exec(path)?.[1] ?? 0);

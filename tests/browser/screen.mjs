@@ -10,6 +10,12 @@ export const EXAMPLES = ["bottle", "bucket", "covered_tank", "floating_boards"];
 /** The four steps, in order; also how the paths of their fields begin. */
 export const STEPS = ["container", "crop", "fertilizer", "climate"];
 
+/** The step whose form a field is in. How a tank is built belongs to the container. */
+export const stepOf = (path) => {
+  const [part] = path.split(".");
+  return part === "build" ? "container" : part;
+};
+
 /** Where the page keeps its plans, and where it puts what it cannot read. */
 export const STORE = "slackwater.plans";
 export const ASIDE = "slackwater.set-aside";
@@ -159,8 +165,8 @@ export class Screen {
    *  they are in. A line of the shelf that is not there yet is added. */
   async enter(entries) {
     for (const [path, text] of Object.entries(entries)) {
-      const button = this.stepButton(path.split(".")[0]);
-      if ((await button.getAttribute("aria-current")) !== "step") await this.goTo(path.split(".")[0]);
+      const step = stepOf(path);
+      if ((await this.stepButton(step).getAttribute("aria-current")) !== "step") await this.goTo(step);
       const line = Number(/\.salts\[(\d+)\]/.exec(path)?.[1] ?? 0);
       if (line > 0 && line >= (await this.shelf.count())) await this.button("Add a line").click();
       const field = this.field(path);

@@ -297,7 +297,7 @@ for (const [name, [example, entries]] of Object.entries(FAILING)) {
     await flag.click();
     await agree(screen, failure.day, last);
     assert.match((await read(screen)).sentence, /Neither pots nor roots touch/);
-    const buttons = screen.page.locator(".mend");
+    const buttons = screen.page.locator(".finding", { hasText: /On day \d+/ }).locator(".mend");
     assert.equal(await buttons.count(), failure.mends.length);
     for (let index = 0; index < failure.mends.length; index += 1) {
       await buttons.nth(index).click();

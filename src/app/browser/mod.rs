@@ -35,6 +35,20 @@ pub fn today() -> String {
     )
 }
 
+/// Chromium puts the caret of a box between buttons before the text where a letter is committed at
+/// once, as by a phone's keyboard; what is typed next would come first. Nothing that was inserted
+/// leaves the caret there, so it goes to the end.
+pub fn keep_caret(event: &web_sys::Event, input: &web_sys::HtmlInputElement) {
+    let inserted = event
+        .dyn_ref::<web_sys::InputEvent>()
+        .is_some_and(|event| event.input_type() == "insertText");
+    if inserted && input.selection_start() == Ok(Some(0)) {
+        let end = u32::try_from(input.value().encode_utf16().count()).unwrap_or(u32::MAX);
+        // A box of another kind has no caret to move.
+        let _ = input.set_selection_range(end, end);
+    }
+}
+
 /// Opens the system's print dialogue.
 pub fn print() {
     // A browser without printing has no dialogue to fail in.

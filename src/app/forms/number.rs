@@ -81,7 +81,10 @@ fn QuantityBox(field: Field) -> impl IntoView {
                 autocomplete="off"
                 spellcheck="false"
                 prop:value=text
-                on:input:target=move |event| type_in(event.target().value())
+                on:input:target=move |event| {
+                    browser::keep_caret(&event, &event.target());
+                    type_in(event.target().value());
+                }
                 on:blur=move |_| typed.set(None)
                 on:keydown=move |event| {
                     let up = match event.key().as_str() {
@@ -97,9 +100,7 @@ fn QuantityBox(field: Field) -> impl IntoView {
                 aria-describedby=described_by(field)
                 aria-invalid=move || app.problem_of(field).map(|_| "true")
             />
-            // Both after the box: between two buttons, Chromium puts a committed letter's caret first.
-            {stepper(false)}
-            {stepper(true)}
+            <span class="steps-by">{stepper(false)}{stepper(true)}</span>
             <span class="unit" aria-hidden="true">{move || dimension.symbol(app.units.get())}</span>
         </span>
     }

@@ -193,7 +193,15 @@ pub fn build_checks(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
     let shown = Shown(units);
     let mut rows = Vec::new();
     if let Some(boards) = &outcome.boards {
-        board_checks(boards, &shown, &mut rows);
+        let clear = outcome.findings.iter().find_map(|found| match found.fact {
+            Fact::Structure(StructureFact::ClearGap {
+                clear_gap_cm,
+                low_cm,
+                ..
+            }) => Some((clear_gap_cm, low_cm)),
+            _ => None,
+        });
+        board_checks(boards, clear, &shown, &mut rows);
     }
     if let Some(build) = &outcome.build {
         frame_checks(build, &shown, &mut rows);
@@ -201,7 +209,12 @@ pub fn build_checks(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
     rows
 }
 
-fn board_checks(boards: &BoardsOutcome, shown: &Shown, rows: &mut Vec<Vec<String>>) {
+fn board_checks(
+    boards: &BoardsOutcome,
+    clear: Option<(f64, f64)>,
+    shown: &Shown,
+    rows: &mut Vec<Vec<String>>,
+) {
     let made = &boards.structure;
     let none = String::new;
     let up_to = |text: String| format!("up to {text}");
@@ -229,9 +242,16 @@ fn board_checks(boards: &BoardsOutcome, shown: &Shown, rows: &mut Vec<Vec<String
     ));
     if let (Some(first), Some(last)) = (made.gap_along_cm.first(), made.gap_along_cm.last()) {
         rows.push(row(
-            "Moist air at harvest from the higher end of the floor to the lower, sag taken off",
+            "Moist air at harvest, from the higher end of the floor to the lower",
             format!("{} to {}", shown.cm(first.gap_cm), shown.cm(last.gap_cm)),
-            format!("{} or more", shown.cm(2.0)),
+            none(),
+        ));
+    }
+    if let Some((least, low)) = clear {
+        rows.push(row(
+            "At its least, under a sagging board",
+            shown.cm(least),
+            format!("{} or more", shown.cm(low)),
         ));
     }
     let heights = [

@@ -191,8 +191,8 @@ pub const fn built_method(of: Built) -> (&'static str, &'static str, &'static st
             "Within a third for foam as sold: the modulus varies. What the solution bears is left out, which errs to the safe side.",
         ),
         Built::ClearGap => (
-            "Gap less sag at the higher end of the floor; half of the drop is lost where the floor is highest.",
-            "Geometry; the solution is level, the floor is not. Least gap: common practice, no source.",
+            "Gap less sag, less half of the drop: the solution stays level, while pipes and boards follow the floor down.",
+            "Geometry. Least gap: common practice, no source.",
             "As sure as sag and water use.",
         ),
         Built::Trim => (
@@ -226,7 +226,7 @@ pub const fn built_method(of: Built) -> (&'static str, &'static str, &'static st
             "Within a third; moist plywood sags more.",
         ),
         Built::Level => (
-            "The drop against what still leaves roots room at the higher end.",
+            "The drop against the most that leaves roots room and contact at both ends.",
             PRACTICE,
             "As sure as the level that you use.",
         ),
