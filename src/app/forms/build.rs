@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::ChoiceField;
 use super::container::numbers;
+use super::{ChoiceField, wrong_within};
 use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::covers::CoverMaterial;
@@ -16,15 +16,7 @@ use crate::plan::{Field, Pick, StandsOn};
 pub fn BuildForm() -> impl IntoView {
     let app = app();
     let used = Memo::new(move |_| app.used.with(|used| used.contains(&Field::StandsOn)));
-    let unfold = Memo::new(move |_| {
-        app.problems.with(|problems| {
-            problems.iter().any(|problem| {
-                problem
-                    .field
-                    .is_some_and(|field| field.path().starts_with("build."))
-            })
-        })
-    });
+    let unfold = wrong_within(|field| field.path().starts_with("build."));
     view! {
         <Show when=move || used.get()>
             <details class="fold" id="how-built" prop:open=move || unfold.get()>

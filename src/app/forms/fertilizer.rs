@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::container::numbers;
 use super::salts::SaltShelf;
-use super::{ChoiceField, Group, NumberField};
+use super::{ChoiceField, Group, NumberField, wrong_within};
 use crate::app::materials::{KeepBlend, KeptBlends};
 use crate::app::state::app;
 use crate::app::words;
@@ -127,13 +127,7 @@ fn More() -> impl IntoView {
         Field::PriceAcid,
     ];
     let app = app();
-    let unfold = Memo::new(move |_| {
-        app.problems.with(|problems| {
-            problems
-                .iter()
-                .any(|problem| problem.field.is_some_and(|field| FIELDS.contains(&field)))
-        })
-    });
+    let unfold = wrong_within(|field| FIELDS.contains(&field));
     view! {
         <details class="fold" prop:open=move || unfold.get()>
             <summary>{words::GROUP_MORE}</summary>
@@ -168,17 +162,12 @@ fn More() -> impl IntoView {
 #[component]
 fn LabelLines() -> impl IntoView {
     let app = app();
+    let wrong = wrong_within(|field| field.path().starts_with("fertilizer.label"));
     let unfold = Memo::new(move |_| {
         let own = app.plan.with(|plan| {
             plan.as_ref().and_then(|plan| plan.fertilizer.blend.known()) == Some(BlendChoice::Own)
         });
-        own || app.problems.with(|problems| {
-            problems.iter().any(|problem| {
-                problem
-                    .field
-                    .is_some_and(|field| field.path().starts_with("fertilizer.label"))
-            })
-        })
+        own || wrong.get()
     });
     view! {
         <details class="fold" prop:open=move || unfold.get()>

@@ -14,6 +14,7 @@ use leptos::prelude::*;
 use super::browser;
 use super::state::{Step, app};
 use super::words;
+use crate::plan::Field;
 
 pub use choice::{ChoiceField, PresetField};
 pub use number::{DateField, NumberField};
@@ -141,4 +142,16 @@ pub fn Group(#[prop(into)] name: Signal<&'static str>, children: Children) -> im
             <div class="fields">{children()}</div>
         </fieldset>
     }
+}
+
+/// Whether a fold has to be open: once a field of it was wrong, from then on. Closing it when the
+/// field is mended would take the focus from who is still typing there.
+fn wrong_within(of: fn(Field) -> bool) -> Memo<bool> {
+    let app = app();
+    Memo::new(move |before: Option<&bool>| {
+        before == Some(&true)
+            || app
+                .problems
+                .with(|problems| problems.iter().any(|problem| problem.field.is_some_and(of)))
+    })
 }
