@@ -15,6 +15,10 @@ use crate::plan::{Field, Method, Pick, PipeEnds, Plan, Shape};
 
 /// The form.
 #[component]
+#[expect(
+    clippy::too_many_lines,
+    reason = "one form, top to bottom, as it is seen"
+)]
 pub fn ContainerForm() -> impl IntoView {
     let app = app();
     let floats = Memo::new(move |_| {

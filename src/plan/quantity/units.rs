@@ -170,7 +170,7 @@ impl Dimension {
     pub(super) fn units(self) -> &'static [Unit] {
         match self {
             Self::Length => LENGTH,
-            Self::Elevation => ELEVATION,
+            Self::Elevation | Self::Run => ELEVATION,
             Self::Volume => VOLUME,
             Self::Mass => MASS,
             Self::Temperature => TEMPERATURE,
@@ -190,7 +190,6 @@ impl Dimension {
             Self::SmallLength => SMALL_LENGTH,
             Self::DailyLight => DAILY_LIGHT,
             Self::Price => PRICE,
-            Self::Run => ELEVATION,
             Self::Area => AREA,
             Self::Money | Self::Count | Self::Factor | Self::Date | Self::Fine => NO_UNIT,
         }
