@@ -5,7 +5,7 @@
 import { execFileSync } from "node:child_process";
 
 // Each lets anyone use, change and hand on the page under the project's own licences.
-const LICENCES = new Set(["MIT", "Apache-2.0", "BSL-1.0", "CC0-1.0", "Unicode-3.0", "Unlicense", "Zlib"]);
+const LICENCES = new Set(["MIT", "Apache-2.0", "BSL-1.0", "CC0-1.0", "Unicode-3.0", "Unlicense", "Zlib", "BSD-3-Clause"]);
 const SOURCE = "registry+https://github.com/rust-lang/crates.io-index";
 
 /** Whether an SPDX expression can be met with the licences above; `/` is the old way to write OR. */

@@ -322,7 +322,7 @@ fn verdicts_on_what_is_built_appear_where_they_apply_and_nowhere_else() {
         ),
         (
             "BoardsWithoutPlace",
-            boards(&[(Field::BoardLength, 125.0)]),
+            boards(&[(Field::BoardLength, 123.0), (Field::BoardWidth, 62.0)]),
             boards(&[]),
         ),
         ("PipesLift", ends("capped"), ends("open")),
@@ -334,7 +334,7 @@ fn verdicts_on_what_is_built_appear_where_they_apply_and_nowhere_else() {
         ),
         (
             "SheetTooSmall",
-            boards(&[(Field::SheetLength, 100.0)]),
+            boards(&[(Field::SheetLength, 60.0)]),
             boards(&[]),
         ),
         (
@@ -371,10 +371,12 @@ fn verdicts_on_what_is_built_appear_where_they_apply_and_nowhere_else() {
             .iter()
             .any(|finding| finding.weight < Weight::Sound && name(&finding.fact) == fact)
     };
-    for (fact, there, elsewhere) in &rows {
-        assert!(fails(there, fact), "{fact} does not fail");
-        assert!(!fails(elsewhere, fact), "{fact} fails where it must not");
-    }
+    let wrong: Vec<&str> = rows
+        .iter()
+        .filter(|(fact, there, elsewhere)| !fails(there, fact) || fails(elsewhere, fact))
+        .map(|(fact, ..)| *fact)
+        .collect();
+    assert!(wrong.is_empty(), "{wrong:?}");
     let met: BTreeSet<&str> = rows.iter().map(|(fact, ..)| *fact).collect();
     let unmet: Vec<_> = BUILT.iter().filter(|fact| !met.contains(*fact)).collect();
     assert!(unmet.is_empty(), "{unmet:?}");
@@ -392,9 +394,9 @@ fn narrow_boards() -> Plan {
         &[
             (Field::BoardLength, 122.0),
             (Field::BoardWidth, 10.0),
-            (Field::BoardCount, 72.0),
-            (Field::SpacingAlong, 10.0),
-            (Field::TargetHead, 800.0),
+            (Field::BoardCount, 20.0),
+            (Field::SpacingAcross, 10.0),
+            (Field::TargetHead, 600.0),
         ],
     )
 }
@@ -407,7 +409,7 @@ fn every_fact_is_met_in_some_plan_and_missing_in_another() {
         met.extend(said.iter().copied());
         missed.extend(FACTS.iter().copied().filter(|fact| !said.contains(fact)));
     };
-    for plan in several() {
+    for plan in several().into_iter().chain([narrow_boards()]) {
         note(&said(&plan));
     }
     let drawn = std::cell::RefCell::new(Vec::new());
