@@ -10,6 +10,8 @@ use crate::plan::UnitSystem;
 /// Doses and cautions from which the card is set small, and smallest.
 const DENSE: usize = 6;
 const DENSEST: usize = 13;
+/// Cautions that take as much room as an alarm.
+const ALARM: usize = 4;
 
 /// The card of the open plan.
 #[component]
@@ -26,7 +28,9 @@ pub fn Card() -> impl IntoView {
     let lines = Memo::new(move |_| {
         app.outcome.with(|outcome| {
             outcome.as_ref().map_or(0, |outcome| {
-                outcome.fertilizer.doses.len() + cautions(outcome, app.units.get()).len()
+                let units = app.units.get();
+                let alarms = words::alarms(outcome, units).len();
+                outcome.fertilizer.doses.len() + cautions(outcome, units).len() + ALARM * alarms
             })
         })
     });
@@ -61,7 +65,7 @@ fn list(lines: Vec<String>) -> impl IntoView {
 fn body(outcome: &Outcome, units: UnitSystem) -> AnyView {
     let alarms = words::alarms(outcome, units);
     let alarm = (!alarms.is_empty()).then(|| {
-        view! { <section class="card-rule"><h3>{words::ALARM}</h3><ul>{list(alarms)}</ul></section> }
+        view! { <section class="alarm"><h3>{words::ALARM}</h3><ul>{list(alarms)}</ul></section> }
     });
     view! {
         {alarm}

@@ -8,7 +8,7 @@ import { PHONE, TABLET } from "./rig.mjs";
 import { plain, Screen, STEPS } from "./screen.mjs";
 
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
-const SEEN = ["bucket", "floating_boards"];
+const SEEN = ["bucket", "floating_boards", "covered_tank"];
 
 // Choices of the fertilizer step that bring out what the ready plans leave unused.
 const CHEMISTRY = {
@@ -25,6 +25,8 @@ const CHEMISTRY = {
     "fertilizer.salts[3].purity_pct": "much",
     "fertilizer.acid": "citric",
   },
+  // An alarm, and a cover that asks for props.
+  covered_tank: { "build.prop_rows": "0", "build.stands_on": "balcony_or_roof" },
 };
 
 async function violations(screen) {

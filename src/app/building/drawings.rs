@@ -35,7 +35,7 @@ impl Plan {
 
     /// Height of a letter.
     fn letter(&self) -> f64 {
-        self.size.0.max(self.size.1 * 0.6) / 30.0
+        self.size.0.max(self.size.1 * 0.6) / 27.0
     }
 
     /// A dimension line across, from `from` to `to` at height `at`.
@@ -72,7 +72,7 @@ impl Plan {
 
     fn figure(self, caption: String) -> AnyView {
         let letter = self.letter();
-        let margin = letter * 3.4;
+        let margin = letter * 4.2;
         let (length, width) = self.size;
         let frame = format!(
             "{:.1} {:.1} {:.1} {:.1}",
@@ -203,8 +203,9 @@ fn board(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> AnyVie
     plan.across(0.0, size.0, size.1 + letter * 2.0);
     plan.down(0.0, size.1, size.0 + letter * 2.2);
     if let Some(first) = layout.holes.first() {
-        plan.across(0.0, first.x_mm, -letter);
-        plan.down(0.0, first.y_mm, -letter);
+        // Further out than the next, so that their texts do not meet.
+        plan.across(0.0, first.x_mm, -letter * 2.5);
+        plan.down(0.0, first.y_mm, -letter * 2.5);
         let same_row = |y: f64| (y - first.y_mm).abs() < 0.01;
         let next = layout.holes.get(1).filter(|next| same_row(next.y_mm));
         if let Some(next) = next {

@@ -146,11 +146,10 @@ fn page(
             width=format!("{}mm", PAGE.0)
             height=format!("{}mm", PAGE.1)
             viewBox=format!("0 0 {} {}", PAGE.0, PAGE.1)
-            font-size="3.6"
+            font-size="3.2"
         >
-            {letter(words::template_page(row + 1, column + 1), 2.0, 4.0)}
-            {letter(words::TEMPLATE_JOIN.to_owned(), 30.0, 4.0)}
-            {alarm.map(|text| letter(text.to_owned(), 2.0, 9.0))}
+            {letter(words::template_page(row + 1, column + 1, alarm), 2.0, 4.0)}
+            {letter(words::TEMPLATE_JOIN.to_owned(), 2.0, 9.0)}
             <path class="check-bar" d="M2 12v8M102 12v8M2 16h100"/>
             {letter(words::TEMPLATE_BAR.to_owned(), 105.0, 17.0)}
             <svg

@@ -65,16 +65,16 @@ pub fn template_note(pages: usize) -> String {
 }
 
 /// At the head of a page of the template.
-pub fn template_page(row: usize, column: usize) -> String {
-    format!("Row {row}, column {column}")
+pub fn template_page(row: usize, column: usize, alarm: Option<&str>) -> String {
+    let page = format!("Row {row}, column {column}");
+    alarm.map_or_else(|| page.clone(), |alarm| format!("{page}. {alarm}"))
 }
 
-/// The check bar.
-pub const TEMPLATE_BAR: &str = "100 mm: measure it. If it is off, print again at 100%.";
+/// Beside the check bar.
+pub const TEMPLATE_BAR: &str = "100 mm. If it is not, print again at 100%.";
 
 /// How pages meet.
-pub const TEMPLATE_JOIN: &str =
-    "Cut along the thin frame; join where crosses and letters meet. Thick line: edge of the board.";
+pub const TEMPLATE_JOIN: &str = "Cut along the frame. Join where the same letters meet and the slanted strokes run through. Thick line: edge.";
 
 /// What must not be missed on screen or paper: places that do not bear the tank, sides that a
 /// competent person must see, boards that turn over.
@@ -258,7 +258,13 @@ fn board_checks(
         made.metacentric_height_cm,
         made.metacentric_height_at_end_cm,
     ]
-    .map(|height| height.map_or_else(|| "–".to_owned(), |height| shown.cm(height)));
+    .map(|height| {
+        // Metres: boards are far wider than they lie deep.
+        height.map_or_else(
+            || "–".to_owned(),
+            |height| shown.of(Dimension::Run, height / 100.0),
+        )
+    });
     rows.push(row(
         "Metacentric height, at planting and with grown heads",
         heights.join(", "),
