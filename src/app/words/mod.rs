@@ -1,6 +1,8 @@
 //! Every word that a user reads, in one place, ready for translation. Functions take typed facts
 //! and give sentences; nothing here decides anything.
 
+mod build_figures;
+mod build_lists;
 mod building;
 mod built;
 mod calendar;
@@ -15,6 +17,8 @@ mod season;
 mod structure;
 mod workings;
 
+pub use build_figures::*;
+pub use build_lists::*;
 pub use building::*;
 pub use calendar::*;
 pub use card::*;
