@@ -9,6 +9,7 @@ use crate::catalog::keyed::keyed;
 use crate::plan::check::{read_date, reason};
 use crate::plan::{
     DateMeaning, Dimension, Entry, Pick, Plan, Problem, ProblemKind, Sound, UnitSystem, check,
+    double,
 };
 use crate::science::units::electrical_conductivity::siemens_per_meter;
 use crate::science::units::length::centimeter;
@@ -322,7 +323,7 @@ fn day_of(entry: &Entry, planted: Date) -> Result<u32, ProblemKind> {
     let text = text_of(entry);
     let days = if let Some(date) = read_date(&text) {
         (date - planted).whole_days() as f64
-    } else if let Ok(days) = text.parse::<f64>() {
+    } else if let Some(days) = double(&text) {
         days
     } else {
         return Err(ProblemKind::NotADate { got: text });

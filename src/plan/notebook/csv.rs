@@ -6,7 +6,7 @@ use time::Date;
 use super::Reading;
 use super::check::{ReadingColumn, judge};
 use crate::catalog::Keyed;
-use crate::plan::{Entry, Pick, ProblemKind};
+use crate::plan::{Entry, Pick, ProblemKind, double};
 
 /// What is wrong with one line of a table.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -87,7 +87,7 @@ pub fn readings_from_csv(text: &str, planted: Date) -> Result<Vec<Reading>, Vec<
     let columns: Vec<Option<ReadingColumn>> = header
         .iter()
         .map(|name| {
-            let column = ReadingColumn::from_key(&name.trim().to_lowercase());
+            let column = ReadingColumn::from_key(&name.trim().to_ascii_lowercase());
             if column.is_none() {
                 problems.push(table(
                     line,
@@ -169,8 +169,8 @@ fn write(reading: &mut Reading, column: ReadingColumn, text: &str) {
         ReadingColumn::Note => text.clone_into(&mut reading.note),
         _ => {
             if let Some(entry) = slot(reading, column) {
-                *entry = match text.trim().parse::<f64>() {
-                    Ok(value) if value.is_finite() => Entry::Number(value),
+                *entry = match double(text.trim()) {
+                    Some(value) if value.is_finite() => Entry::Number(value),
                     _ => Entry::Text(text.trim().to_owned()),
                 };
             }
