@@ -1,7 +1,7 @@
 //! What must double, halve or stay when one figure of a plan does.
 
 use serde_json::Value;
-use slackwater::advice::{Dose, Material};
+use slackwater::advice::{Dose, Fact, Material};
 use slackwater::catalog::Keyed;
 use slackwater::plan::{
     AcidChoice, Dosing, Entry, Field, Method, Pick, Plan, Shape, StrengthBy, WaterKind,
@@ -59,6 +59,16 @@ fn the_number_of_containers_scales_totals_only() {
             ));
         }
         assert_eq!(of_one_container(outcome), of_one_container(&several));
+        let spent = |outcome: &Outcome| {
+            let mut facts = outcome.findings.iter().map(|finding| &finding.fact);
+            facts.find_map(|fact| match fact {
+                Fact::SpentSolution { volume_l } => Some(*volume_l),
+                _ => None,
+            })
+        };
+        if let Some(spent) = spent(&several) {
+            assert!(near(spent, 7.0 * outcome.season.left_l), "{spent}");
+        }
     });
 }
 

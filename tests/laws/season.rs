@@ -2,6 +2,7 @@
 
 use slackwater::advice::Elements;
 use slackwater::catalog::Keyed;
+use slackwater::catalog::shelters::Shelter;
 use slackwater::plan::{Field, Method, Plan, Shape, Sound, check};
 use slackwater::science::label::{Concentrations, Nutrient};
 use slackwater::science::units::length::{centimeter, meter};
@@ -33,6 +34,17 @@ fn course(plan: &Plan) -> Option<PlantCourse> {
 
 /// Runs a law on pairs of seasons that differ in one field. `change` gives the new number.
 fn for_changed(
+    seed: u64,
+    field: Field,
+    change: impl Fn(f64) -> f64,
+    law: impl Fn(&PlantCourse, &PlantCourse),
+) {
+    for_changed_by(course, seed, field, change, law);
+}
+
+/// As [`for_changed`], the seasons lived by `course`.
+fn for_changed_by(
+    course: impl Fn(&Plan) -> Option<PlantCourse>,
     seed: u64,
     field: Field,
     change: impl Fn(f64) -> f64,
@@ -83,24 +95,38 @@ fn plants_only_draw_and_roots_and_shoot_are_never_negative() {
     });
 }
 
+/// Part of the way to saturated air.
+fn moister(humidity: f64) -> f64 {
+    humidity + 0.4 * (100.0 - humidity)
+}
+
+fn never_draws_more(drier: &PlantCourse, moister: &PlantCourse) {
+    for (drier, moister) in drier.hours.iter().zip(&moister.hours) {
+        let allowed = drier.drawn * (1.0 + ROUNDING);
+        assert!(moister.drawn <= allowed, "{moister:?} {drier:?}");
+        // Humidity is no factor of growth in the model.
+        assert_eq!(drier.head, moister.head);
+    }
+}
+
+// Open surfaces under the sky are left out: by FAO-56 Eq. 39 moister air also holds back more of the
+// heat that they lose, and in hot still air this can outweigh the drying (by hand: at 50 °C and
+// 0.5 m/s, 89 to 93 %, 3.393 and 3.395 mm a day). The law is the leaves' own, and that of openings
+// where there is no sky.
 #[test]
-fn moister_air_never_draws_more_by_any_hour() {
-    for_changed(
-        31,
-        Field::Humidity,
-        |humidity| humidity + 0.4 * (100.0 - humidity),
-        |drier, moister| {
-            // Under a clear cold night the reference evaporation of the open surfaces rises a little
-            // with humidity: less long-wave radiation is lost (FAO-56 Eq. 39). So not before a day
-            // with its sun is over.
-            for (drier, moister) in drier.hours.iter().zip(&moister.hours).skip(24) {
-                let allowed = drier.drawn * (1.0 + ROUNDING);
-                assert!(moister.drawn <= allowed, "{moister:?} {drier:?}");
-                // Humidity is no factor of growth in the model.
-                assert_eq!(drier.head, moister.head);
-            }
-        },
-    );
+fn moister_air_never_lets_leaves_draw_more_by_any_hour() {
+    let leaves = |plan: &Plan| plants(&sound(plan), Area::default()).ok();
+    for_changed_by(leaves, 31, Field::Humidity, moister, never_draws_more);
+}
+
+#[test]
+fn moister_air_under_lamps_never_draws_more_by_any_hour() {
+    let under_lamps = |plan: &Plan| {
+        let mut plan = plan.clone();
+        plan.choose_shelter(Shelter::Lamps);
+        course(&plan)
+    };
+    for_changed_by(under_lamps, 32, Field::Humidity, moister, never_draws_more);
 }
 
 #[test]

@@ -1,4 +1,5 @@
-//! Checks, cautions and stops, with buttons for what mends them; good practice is folded away.
+//! Checks, cautions and stops, with buttons for what mends them; checks that
+//! passed and good practice are folded away.
 
 use leptos::prelude::*;
 
@@ -11,7 +12,7 @@ use crate::app::words;
 /// The list, the gravest first.
 #[component]
 pub fn Findings() -> impl IntoView {
-    let items = |reminders: bool| {
+    let items = |wanted: &'static [Weight]| {
         move || {
             let app = app();
             app.outcome.with(|outcome| {
@@ -19,21 +20,38 @@ pub fn Findings() -> impl IntoView {
                     .as_ref()
                     .into_iter()
                     .flat_map(|outcome| &outcome.findings)
-                    .filter(|finding| (finding.weight == Weight::Reminder) == reminders)
+                    .filter(|finding| wanted.contains(&finding.weight))
                     .map(item)
                     .collect_view()
             })
         }
     };
+    let passed = move || {
+        let app = app();
+        app.outcome.with(|outcome| {
+            let all = outcome
+                .as_ref()
+                .into_iter()
+                .flat_map(|outcome| &outcome.findings);
+            words::passed(
+                all.filter(|finding| finding.weight == Weight::Sound)
+                    .count(),
+            )
+        })
+    };
     view! {
         <section class="part">
             <h3 id="findings" tabindex="-1">{words::FINDINGS}</h3>
             <mends::Mended/>
-            <ul class="findings">{items(false)}</ul>
+            <ul class="findings">{items(&[Weight::Stop, Weight::Caution])}</ul>
         </section>
         <details class="fold">
+            <summary>{passed}</summary>
+            <ul class="findings">{items(&[Weight::Sound])}</ul>
+        </details>
+        <details class="fold">
             <summary>{words::GOOD_PRACTICE}</summary>
-            <ul class="findings">{items(true)}</ul>
+            <ul class="findings">{items(&[Weight::Reminder])}</ul>
         </details>
     }
     .into_any()

@@ -316,10 +316,11 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             warmth(*limit_c)
         ),
         Fact::Mosquitoes { mean_c, culex_days, aedes_days, season_days } => format!(
-            "Mosquitoes can grow up in the open solution: at {} from egg to adult in about {} to {} days, and it stands for {season_days}. Close every gap, seal the cover, put fine screen over openings; small fish help in large tanks; or use a biological larvicide labelled for this use. Follow its label and local law.",
+            "Mosquitoes can grow up in the open solution: at {} from egg to adult in about {} to {}, and it stands for {}. Close every gap, seal the cover, put fine screen over openings; small fish help in large tanks; or use a biological larvicide labelled for this use. Follow its label and local law.",
             warmth(*mean_c),
             show(Dimension::Days, culex_days.min(*aedes_days), units),
-            show(Dimension::Days, culex_days.max(*aedes_days), units)
+            show(Dimension::Days, culex_days.max(*aedes_days), units),
+            show(Dimension::Days, f64::from(*season_days), units)
         ),
         Fact::AlgaeInClearWall => {
             "Light through a clear wall grows algae, which take oxygen and food from the roots. Paint or wrap the bottle so that no light gets in.".to_owned()

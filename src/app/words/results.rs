@@ -32,6 +32,13 @@ pub const GLANCE: &str = "Result";
 pub const SEASON: &str = "The season";
 /// Heading of the list of findings.
 pub const FINDINGS: &str = "Checks";
+/// Heading of the checks that passed.
+pub fn passed(count: usize) -> String {
+    match count {
+        1 => "1 check passed".to_owned(),
+        count => format!("{count} checks passed"),
+    }
+}
 /// What good practice is folded under.
 pub const GOOD_PRACTICE: &str = "Good practice for this plan";
 /// Heading of the pipe table.
