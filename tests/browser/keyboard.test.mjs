@@ -7,7 +7,7 @@ import { idOf, Screen, STEPS } from "./screen.mjs";
 
 const options = { viewport: DESKTOP, context: { locale: "en-GB" } };
 // More stops than any step of the page has.
-const MOST_STOPS = 120;
+const MOST_STOPS = 200;
 
 /** Where the focus is, and how it is seen. */
 const focus = (page) =>
