@@ -5,17 +5,20 @@
 use_tools
 wasm=wasm32-unknown-unknown
 # Rust's standard library is compiled along, for size and without what panics would say. That takes
-# options which a stable compiler knows but keeps behind RUSTC_BOOTSTRAP; where they or the library's
-# source are missing, the page is built as usual and is larger.
+# options which a stable compiler knows but keeps behind RUSTC_BOOTSTRAP, and crates that only the
+# library's own lock file names; where any of it or the library's source is missing, the page is built
+# as usual and is larger.
 small="-Zlocation-detail=none -Zfmt-debug=none -Zunstable-options -Cpanic=immediate-abort"
 # shellcheck disable=SC2086 # words on purpose
-if [ -e "$(rustc --print sysroot)/lib/rustlib/src/rust/library/Cargo.lock" ] &&
-    RUSTC_BOOTSTRAP=1 rustc --target $wasm $small --print cfg >/dev/null 2>&1; then
+library=$(rustc --print sysroot)/lib/rustlib/src/rust/library
+if [ -e "$library/Cargo.lock" ] &&
+    RUSTC_BOOTSTRAP=1 rustc --target $wasm $small --print cfg >/dev/null 2>&1 &&
+    RUSTC_BOOTSTRAP=1 cargo fetch --locked --quiet --manifest-path "$library/Cargo.toml"; then
     export RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort
     export CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size
     export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="--cfg erase_components $small"
 else
-    say "Rust's source is missing, or this Rust lacks an option: the page will be larger"
+    say "Rust's source or its crates are missing, or this Rust lacks an option: the page will be larger"
     large=yes
 fi
 cargo fetch --locked --quiet
