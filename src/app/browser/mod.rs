@@ -1,5 +1,6 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
+pub mod dom;
 mod storage;
 mod system;
 mod update;

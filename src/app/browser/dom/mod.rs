@@ -1,0 +1,190 @@
+//! Writes the page. A view is a [`Node`]: a plain description, of one type whatever it describes,
+//! so that the program holds the code that writes and compares views once. (Leptos' own views are a
+//! type for each shape: they took more than a third of the program.) Signals, memos and effects are
+//! Leptos'.
+//!
+//! What is described again is compared with what stands there, by place and tag: elements stay, and
+//! with them focus, caret and open folds.
+
+mod convert;
+mod stand;
+
+use std::borrow::Cow;
+use std::rc::Rc;
+
+use leptos::prelude::*;
+
+pub use convert::Setting;
+use stand::Standing;
+
+/// A text, borrowed for as long as the program runs or owned.
+pub type Text = Cow<'static, str>;
+
+/// What answers an event.
+type Handler = Rc<dyn Fn(web_sys::Event)>;
+
+/// A part of the page, described.
+#[derive(Default)]
+pub enum Node {
+    /// Nothing is shown.
+    #[default]
+    Nothing,
+    /// A text.
+    Text(Text),
+    /// An element.
+    Element(Box<Element>),
+    /// Several, one after the other.
+    Many(Vec<Node>),
+    /// What follows the signals that it reads.
+    Live(Box<dyn FnMut() -> Node>),
+}
+
+/// An element, described.
+pub struct Element {
+    tag: &'static str,
+    settings: Vec<(Kind, Value)>,
+    handlers: Vec<(&'static str, Handler)>,
+    parts: Vec<Node>,
+}
+
+/// What a setting of an element is.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    /// An attribute: absent without a value.
+    Attribute(&'static str),
+    /// One class among others: there when there is a value.
+    Class(&'static str),
+    /// A property of the style sheet, set by the script: a policy may forbid the attribute.
+    Style(&'static str),
+    /// A property of the element that its reader changes too: it is written last, because what can
+    /// be chosen has to stand first.
+    Value,
+    /// Whether a fold is open, which its reader changes too.
+    Open,
+}
+
+/// The value of a setting.
+enum Value {
+    Fixed(Option<Text>),
+    Live(Box<dyn FnMut() -> Option<Text>>),
+}
+
+/// An element without anything in it.
+pub fn el(tag: &'static str) -> Node {
+    Node::Element(Box::new(Element {
+        tag,
+        settings: Vec::new(),
+        handlers: Vec::new(),
+        parts: Vec::new(),
+    }))
+}
+
+/// A part that is described again whenever a signal changes that `part` reads.
+pub fn live<T: Into<Node>>(part: impl Fn() -> T + 'static) -> Node {
+    Node::Live(Box::new(move || part().into()))
+}
+
+/// A part that stands while a condition holds, and is described anew only when it begins to hold.
+pub fn show(
+    when: impl Fn() -> bool + Send + Sync + 'static,
+    part: impl Fn() -> Node + 'static,
+) -> Node {
+    let when: Box<dyn Fn() -> bool + Send + Sync> = Box::new(when);
+    shown(Memo::new(move |_| when()), Box::new(part))
+}
+
+fn shown(when: Memo<bool>, part: Box<dyn Fn() -> Node>) -> Node {
+    Node::Live(Box::new(move || {
+        if when.get() {
+            untrack(&part)
+        } else {
+            Node::Nothing
+        }
+    }))
+}
+
+/// Puts a view into an element of the document, for good.
+pub fn stand(root: web_sys::HtmlElement, view: impl FnOnce() -> Node + 'static) {
+    // Leptos starts what runs its effects, and owns the signals that the view makes.
+    let below = root.clone();
+    leptos::mount::mount_to(root, move || {
+        let standing = Standing::of(view(), false);
+        standing.put(&below, None);
+        // Effects end with what they write to, and the page never ends.
+        std::mem::forget(standing);
+    })
+    .forget();
+}
+
+impl Node {
+    /// Changes an element's description; a view that is no element has none.
+    fn with(mut self, change: impl FnOnce(&mut Element)) -> Self {
+        if let Self::Element(element) = &mut self {
+            change(element);
+        }
+        self
+    }
+
+    fn set(self, kind: Kind, value: Value) -> Self {
+        self.with(|element| element.settings.push((kind, value)))
+    }
+
+    fn listen(self, event: &'static str, handler: Handler) -> Self {
+        self.with(|element| element.handlers.push((event, handler)))
+    }
+
+    /// Adds a part at the end.
+    pub fn child(self, part: impl Into<Self>) -> Self {
+        let part = part.into();
+        self.with(|element| element.parts.push(part))
+    }
+
+    /// Sets an attribute; `false` and `None` leave it out.
+    pub fn attr(self, name: &'static str, value: impl Setting) -> Self {
+        self.set(Kind::Attribute(name), Value::Fixed(value.text()))
+    }
+
+    /// An attribute that follows signals.
+    pub fn attr_live<T: Setting>(
+        self,
+        name: &'static str,
+        value: impl Fn() -> T + 'static,
+    ) -> Self {
+        let value = Value::Live(Box::new(move || value().text()));
+        self.set(Kind::Attribute(name), value)
+    }
+
+    /// The class.
+    pub fn class(self, names: impl Setting) -> Self {
+        self.attr("class", names)
+    }
+
+    /// A class that is there while a condition holds.
+    pub fn class_live(self, name: &'static str, on: impl Fn() -> bool + 'static) -> Self {
+        let value = Value::Live(Box::new(move || on().text()));
+        self.set(Kind::Class(name), value)
+    }
+
+    /// The id.
+    pub fn id(self, id: impl Setting) -> Self {
+        self.attr("id", id)
+    }
+
+    /// A style property that follows signals.
+    pub fn style_live(self, name: &'static str, value: impl Fn() -> String + 'static) -> Self {
+        let value = Value::Live(Box::new(move || value().text()));
+        self.set(Kind::Style(name), value)
+    }
+
+    /// What stands in a box or is chosen from a list.
+    pub fn value_live(self, value: impl Fn() -> String + 'static) -> Self {
+        let value = Value::Live(Box::new(move || value().text()));
+        self.set(Kind::Value, value)
+    }
+
+    /// Whether a fold is open.
+    pub fn open_live(self, open: impl Fn() -> bool + 'static) -> Self {
+        let value = Value::Live(Box::new(move || open().text()));
+        self.set(Kind::Open, value)
+    }
+}
