@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live, several};
+
 use super::state::app;
 use super::words;
 use crate::advice::{Fact, Outcome, Weight};
@@ -14,8 +16,7 @@ const DENSEST: usize = 13;
 const ALARM: usize = 4;
 
 /// The card of the open plan.
-#[component]
-pub fn Card() -> impl IntoView {
+pub fn card() -> Node {
     let app = app();
     let name = move || {
         app.plan.with(|plan| {
@@ -36,98 +37,140 @@ pub fn Card() -> impl IntoView {
     });
     let dense = move || lines.get() > DENSE;
     let densest = move || lines.get() > DENSEST;
-    view! {
-        <article class="card" class:dense=dense class:densest=densest aria-label=words::CARD>
-            <header>
-                <p>{words::NAME}" · "{words::CARD}</p>
-                <h2>{name}</h2>
-            </header>
-            {move || {
-                if app.has_problems() {
-                    return view! { <p>{words::CARD_WAITS}</p> }.into_any();
-                }
-                app.outcome.with(|outcome| match outcome.as_ref() {
-                    Some(outcome) => body(outcome, app.units.get()),
-                    None => ().into_any(),
-                })
-            }}
-        </article>
-    }
+    el("article")
+        .class("card")
+        .class_live("dense", dense)
+        .class_live("densest", densest)
+        .attr("aria-label", words::CARD)
+        .child(
+            el("header")
+                .child(el("p").child(words::NAME).child(" · ").child(words::CARD))
+                .child(el("h2").child(live(name))),
+        )
+        .child(live(move || {
+            if app.has_problems() {
+                return el("p").child(words::CARD_WAITS);
+            }
+            app.outcome.with(|outcome| match outcome.as_ref() {
+                Some(outcome) => body(outcome, app.units.get()),
+                None => Node::Nothing,
+            })
+        }))
 }
 
-fn list(lines: Vec<String>) -> impl IntoView {
+fn list(lines: Vec<String>) -> Node {
     lines
         .into_iter()
-        .map(|line| view! { <li>{line}</li> })
-        .collect_view()
+        .map(|line| el("li").child(line))
+        .collect::<Node>()
 }
 
-fn body(outcome: &Outcome, units: UnitSystem) -> AnyView {
+fn body(outcome: &Outcome, units: UnitSystem) -> Node {
     let alarms = words::alarms(outcome, units);
     let alarm = (!alarms.is_empty()).then(|| {
-        view! { <section class="alarm"><h3>{words::ALARM}</h3><ul>{list(alarms)}</ul></section> }
+        el("section")
+            .class("alarm")
+            .child(el("h3").child(words::ALARM))
+            .child(el("ul").child(list(alarms)))
     });
-    view! {
-        {alarm}
-        <div class="card-top">
-            <section>
-                <h3>{words::CARD_FILL}</h3>
-                <p class="card-figure">{words::card_mark(outcome, units)}</p>
-                <p>{words::card_mark_more(outcome, units)}</p>
-            </section>
-            <section>
-                <h3>{words::CARD_DATES}</h3>
-                <table>
-                    <tbody>
-                        {words::card_dates(outcome)
-                            .into_iter()
-                            .map(|(what, when)| view! {
-                                <tr><th scope="row">{what}</th><td>{when}</td></tr>
-                            })
-                            .collect_view()}
-                    </tbody>
-                </table>
-                <p>{words::card_expect(outcome, units)}</p>
-            </section>
-        </div>
-        <div class="card-two">
-            <section>
-                <h3>{words::CARD_PREPARE}</h3>
-                <ul>{list(words::card_prepare(outcome, units))}</ul>
-            </section>
-            <section>
-                <h3>{words::CARD_MIX}</h3>
-                <ol>{list(words::card_mix(outcome, units))}</ol>
-            </section>
-        </div>
-        <section class="card-rule">
-            <h3>{words::CARD_RULE}</h3>
-            <p>{words::CARD_RULE_TEXT}</p>
-        </section>
-        <div class="card-two">
-            <section>
-                <h3>{words::CARD_WATCH}</h3>
-                <ul>{list(words::WATCH_LINES.iter().map(|line| (*line).to_owned()).collect())}</ul>
-            </section>
-            <section>
-                <h3>{words::CARD_CAUTIONS}</h3>
-                <ul>{list(cautions(outcome, units))}</ul>
-            </section>
-        </div>
-        <div class="card-foot">
-            <section class="card-notes">
-                <h3>{words::CARD_NOTES}</h3>
-                <div class="ruled"><span></span><span></span><span></span></div>
-            </section>
-            {app().address.get().map(|address| view! {
-                <section class="card-code">
-                    {super::hand_on::code(&address)}
-                    <p>{words::SCAN}</p>
-                </section>
-            })}
-        </div>
-    }
-    .into_any()
+    several()
+        .child(alarm)
+        .child(
+            el("div")
+                .class("card-top")
+                .child(
+                    el("section")
+                        .child(el("h3").child(words::CARD_FILL))
+                        .child(
+                            el("p")
+                                .class("card-figure")
+                                .child(words::card_mark(outcome, units)),
+                        )
+                        .child(el("p").child(words::card_mark_more(outcome, units))),
+                )
+                .child(
+                    el("section")
+                        .child(el("h3").child(words::CARD_DATES))
+                        .child(
+                            el("table").child(
+                                el("tbody").child(
+                                    words::card_dates(outcome)
+                                        .into_iter()
+                                        .map(|(what, when)| {
+                                            el("tr")
+                                                .child(el("th").attr("scope", "row").child(what))
+                                                .child(el("td").child(when))
+                                        })
+                                        .collect::<Node>(),
+                                ),
+                            ),
+                        )
+                        .child(el("p").child(words::card_expect(outcome, units))),
+                ),
+        )
+        .child(
+            el("div")
+                .class("card-two")
+                .child(
+                    el("section")
+                        .child(el("h3").child(words::CARD_PREPARE))
+                        .child(el("ul").child(list(words::card_prepare(outcome, units)))),
+                )
+                .child(
+                    el("section")
+                        .child(el("h3").child(words::CARD_MIX))
+                        .child(el("ol").child(list(words::card_mix(outcome, units)))),
+                ),
+        )
+        .child(
+            el("section")
+                .class("card-rule")
+                .child(el("h3").child(words::CARD_RULE))
+                .child(el("p").child(words::CARD_RULE_TEXT)),
+        )
+        .child(
+            el("div")
+                .class("card-two")
+                .child(
+                    el("section")
+                        .child(el("h3").child(words::CARD_WATCH))
+                        .child(
+                            el("ul").child(list(
+                                words::WATCH_LINES
+                                    .iter()
+                                    .map(|line| (*line).to_owned())
+                                    .collect(),
+                            )),
+                        ),
+                )
+                .child(
+                    el("section")
+                        .child(el("h3").child(words::CARD_CAUTIONS))
+                        .child(el("ul").child(list(cautions(outcome, units)))),
+                ),
+        )
+        .child(
+            el("div")
+                .class("card-foot")
+                .child(
+                    el("section")
+                        .class("card-notes")
+                        .child(el("h3").child(words::CARD_NOTES))
+                        .child(
+                            el("div")
+                                .class("ruled")
+                                .child(el("span"))
+                                .child(el("span"))
+                                .child(el("span")),
+                        ),
+                )
+                .child(app().address.get().map(|address| {
+                    el("section")
+                        .class("card-code")
+                        .child(super::hand_on::code(&address))
+                        .child(el("p").child(words::SCAN))
+                })),
+        )
 }
 
 /// Most cautions that a card of one page holds beside its instructions.

@@ -4,6 +4,8 @@
 use std::fmt::Write as _;
 
 use leptos::prelude::*;
+
+use crate::app::browser::dom::{Node, el, live, several};
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment};
 
 use super::browser;
@@ -20,13 +22,16 @@ const MODULE: i32 = 5;
 const LARGEST: i32 = 81;
 
 /// A button that does something.
-fn button(class: &'static str, text: &'static str, act: impl Fn() + 'static) -> AnyView {
-    view! { <button type="button" class=class on:click=move |_| act()>{text}</button> }.into_any()
+fn button(class: &'static str, text: &'static str, act: impl Fn() + 'static) -> Node {
+    el("button")
+        .attr("type", "button")
+        .class(class)
+        .on("click", move || act())
+        .child(text)
 }
 
 /// The link's field, its code, and what to do with them.
-#[component]
-pub fn HandOn() -> impl IntoView {
+pub fn hand_on() -> Node {
     let app = app();
     let said = RwSignal::new("");
     let name = move || {
@@ -53,43 +58,53 @@ pub fn HandOn() -> impl IntoView {
         );
     };
     let linked = move || {
-        view! {
-            <label class="link">
-                <span>{words::LINK}</span>
-                <input
-                    id="link"
-                    type="text"
-                    readonly
-                    prop:value=move || app.address.get().unwrap_or_default()
-                    on:focus:target=|event| event.target().select()
-                />
-            </label>
-            <div class="row">
-                {button("main", words::COPY, copy)}
-                {browser::can_share().then(|| button("quiet", words::SHARE, share))}
-                <span role="status">{said}</span>
-            </div>
-            {move || app.address.get().map(|address| code(&address))}
-        }
-        .into_any()
+        several()
+            .child(
+                el("label")
+                    .class("link")
+                    .child(el("span").child(words::LINK))
+                    .child(
+                        el("input")
+                            .id("link")
+                            .attr("type", "text")
+                            .attr("readonly", true)
+                            .value_live(move || app.address.get().unwrap_or_default())
+                            .on_event("focus", browser::mark_all),
+                    ),
+            )
+            .child(
+                el("div")
+                    .class("row")
+                    .child(button("main", words::COPY, copy))
+                    .child(browser::can_share().then(|| button("quiet", words::SHARE, share)))
+                    .child(
+                        el("span")
+                            .attr("role", "status")
+                            .child(live(move || said.get())),
+                    ),
+            )
+            .child(live(move || {
+                app.address.get().map(|address| code(&address))
+            }))
     };
     let has_link = Memo::new(move |_| app.address.with(Option::is_some));
-    view! {
-        <section class="hand-on" aria-labelledby="hand-on-heading">
-            <h3 id="hand-on-heading">{words::HAND_ON}</h3>
-            <p>{words::HAND_ON_MORE}</p>
-            {move || if has_link.get() {
+    el("section")
+        .class("hand-on")
+        .attr("aria-labelledby", "hand-on-heading")
+        .child(el("h3").id("hand-on-heading").child(words::HAND_ON))
+        .child(el("p").child(words::HAND_ON_MORE))
+        .child(live(move || {
+            if has_link.get() {
                 linked()
             } else {
-                view! { <p>{words::NO_LINK}</p> }.into_any()
-            }}
-        </section>
-    }
+                el("p").child(words::NO_LINK)
+            }
+        }))
 }
 
 /// An address as a QR code of error level M; the link's letters take 5.5 bits each in a segment of
 /// their own.
-pub fn code(address: &str) -> AnyView {
+pub fn code(address: &str) -> Node {
     let at = address.find('#').map_or(address.len(), |at| at + 1);
     let (page, link) = address.split_at(at);
     let segments = [
@@ -100,7 +115,7 @@ pub fn code(address: &str) -> AnyView {
         .ok()
         .filter(|code| code.size() <= LARGEST)
     else {
-        return view! { <p>{words::NO_CODE}</p> }.into_any();
+        return el("p").child(words::NO_CODE);
     };
     let size = code.size();
     let mut dark = String::new();
@@ -120,48 +135,54 @@ pub fn code(address: &str) -> AnyView {
     }
     let wide = size + 2 * QUIET;
     let paper = f64::from(wide * MODULE) / 10.0;
-    view! {
-        <svg
-            class="code"
-            role="img"
-            aria-label=words::CODE
-            viewBox=format!("-{QUIET} -{QUIET} {wide} {wide}")
-            width=format!("{paper}mm")
-            height=format!("{paper}mm")
-            shape-rendering="crispEdges"
-        >
-            <path class="code-paper" d=format!("M-{QUIET} -{QUIET}h{wide}v{wide}h-{wide}z")/>
-            <path class="code-ink" d=dark/>
-        </svg>
-    }
-    .into_any()
+    el("svg")
+        .class("code")
+        .attr("role", "img")
+        .attr("aria-label", words::CODE)
+        .attr("viewBox", format!("-{QUIET} -{QUIET} {wide} {wide}"))
+        .attr("width", format!("{paper}mm"))
+        .attr("height", format!("{paper}mm"))
+        .attr("shape-rendering", "crispEdges")
+        .child(
+            el("path")
+                .class("code-paper")
+                .attr("d", format!("M-{QUIET} -{QUIET}h{wide}v{wide}h-{wide}z")),
+        )
+        .child(el("path").class("code-ink").attr("d", dark))
 }
 
 /// Saving to a file and opening one.
-#[component]
-pub fn Files() -> impl IntoView {
+pub fn files() -> Node {
     let app = app();
-    view! {
-        <div class="row files">
-            {move || app.plan_is_open().then(|| button("quiet", words::SAVE_PLAN, move || {
-                let plan: Vec<Plan> = app.plan.get_untracked().into_iter().collect();
-                browser::save_file(words::PLAN_FILE, &plans_to_file(&plan));
-            }))}
-            {move || (!app.shelf().is_empty()).then(|| button("quiet", words::SAVE_ALL, move || save_all(app)))}
-            <label class="file">
-                <span>{words::OPEN_FILE}</span>
-                <input
-                    type="file"
-                    accept=".json,application/json"
-                    on:change=move |event| {
-                        if let Some(file) = browser::chosen_file(&event) {
-                            take_file(app, file);
-                        }
-                    }
-                />
-            </label>
-        </div>
-    }
+    el("div")
+        .class("row files")
+        .child(live(move || {
+            app.plan_is_open().then(|| {
+                button("quiet", words::SAVE_PLAN, move || {
+                    let plan: Vec<Plan> = app.plan.get_untracked().into_iter().collect();
+                    browser::save_file(words::PLAN_FILE, &plans_to_file(&plan));
+                })
+            })
+        }))
+        .child(live(move || {
+            (!app.shelf().is_empty())
+                .then(|| button("quiet", words::SAVE_ALL, move || save_all(app)))
+        }))
+        .child(
+            el("label")
+                .class("file")
+                .child(el("span").child(words::OPEN_FILE))
+                .child(
+                    el("input")
+                        .attr("type", "file")
+                        .attr("accept", ".json,application/json")
+                        .on_event("change", move |event| {
+                            if let Some(file) = browser::chosen_file(event) {
+                                take_file(app, file);
+                            }
+                        }),
+                ),
+        )
 }
 
 fn save_all(app: App) {
@@ -187,10 +208,9 @@ pub fn take_file(app: App, file: browser::File) {
 }
 
 /// What came from outside, before anything is kept.
-#[component]
-pub fn Offer() -> impl IntoView {
+pub fn offer() -> Node {
     let app = app();
-    move || {
+    live(move || {
         let brought = app.brought.get()?;
         let heading = match brought {
             Brought::Link(_) => words::FROM_LINK,
@@ -215,16 +235,15 @@ pub fn Offer() -> impl IntoView {
                     app.add_all(plans.clone());
                 });
                 let replace = (!app.shelf().is_empty()).then(|| {
-                    view! {
-                        {button("quiet", words::REPLACE_ALL, move || {
+                    several()
+                        .child(button("quiet", words::REPLACE_ALL, move || {
                             save_all(app);
                             app.put_away();
                             app.replace_all(all.clone());
-                        })}
-                        <p>{words::REPLACE_MORE}</p>
-                    }
+                        }))
+                        .child(el("p").child(words::REPLACE_MORE))
                 });
-                (lines, Some(view! { {add}{replace} }.into_any()))
+                (lines, Some(several().child(add).child(replace)))
             }
         };
         let refuse = if keep.is_some() {
@@ -232,16 +251,24 @@ pub fn Offer() -> impl IntoView {
         } else {
             words::DISMISS
         };
-        Some(view! {
-            <section class="offer" aria-labelledby="brought">
-                <h2 id="brought" tabindex="-1">{heading}</h2>
-                <ul>{lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
-                <div class="row">
-                    {keep}
-                    {button("quiet", refuse, move || app.put_away())}
-                </div>
-            </section>
-        }
-        .into_any())
-    }
+        Some(
+            el("section")
+                .class("offer")
+                .attr("aria-labelledby", "brought")
+                .child(el("h2").id("brought").attr("tabindex", "-1").child(heading))
+                .child(
+                    el("ul").child(
+                        lines
+                            .into_iter()
+                            .map(|line| el("li").child(line))
+                            .collect::<Node>(),
+                    ),
+                )
+                .child(el("div").class("row").child(keep).child(button(
+                    "quiet",
+                    refuse,
+                    move || app.put_away(),
+                ))),
+        )
+    })
 }

@@ -7,6 +7,8 @@ use crate::catalog::blends::BlendChoice;
 use crate::plan::{KeptBlend, Pick, SaltLine};
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live, several};
+
 impl App {
     /// Names of the kept blends.
     fn blends(self) -> Vec<String> {
@@ -78,48 +80,52 @@ impl App {
 }
 
 /// The kept blends: take one, forget one.
-#[component]
-pub fn KeptBlends() -> impl IntoView {
+pub fn kept_blends() -> Node {
     let app = app();
     let row = move |(place, name): (usize, String)| {
-        view! {
-            <li>
-                <button type="button" class="quiet" on:click=move |_| app.take_blend(place)>
-                    {words::take_blend(&name)}
-                </button>
-                <button
-                    type="button"
-                    class="quiet"
-                    aria-label=words::forget_blend(&name)
-                    on:click=move |_| {
+        el("li")
+            .child(
+                el("button")
+                    .attr("type", "button")
+                    .class("quiet")
+                    .on("click", move || app.take_blend(place))
+                    .child(words::take_blend(&name)),
+            )
+            .child(
+                el("button")
+                    .attr("type", "button")
+                    .class("quiet")
+                    .attr("aria-label", words::forget_blend(&name))
+                    .on("click", move || {
                         app.store.update(|store| {
                             if place < store.materials.blends.len() {
                                 store.materials.blends.remove(place);
                             }
                         });
                         browser::focus_soon("fertilizer-blend");
-                    }
-                >
-                    {words::FORGET}
-                </button>
-            </li>
-        }
+                    })
+                    .child(words::FORGET),
+            )
     };
-    view! {
-        <Show when=move || app.store.with(|store| !store.materials.blends.is_empty())>
-            <div class="field wide">
-                <p class="label">{words::KEPT_BLENDS}</p>
-                <ul class="kept">
-                    {move || app.blends().into_iter().enumerate().map(row).collect_view()}
-                </ul>
-            </div>
-        </Show>
-    }
+    given(
+        move || app.store.with(|store| !store.materials.blends.is_empty()),
+        move || {
+            el("div")
+                .class("field wide")
+                .child(el("p").class("label").child(words::KEPT_BLENDS))
+                .child(el("ul").class("kept").child(live(move || {
+                    app.blends()
+                        .into_iter()
+                        .enumerate()
+                        .map(row)
+                        .collect::<Node>()
+                })))
+        },
+    )
 }
 
 /// Keeps the label that stands in the plan.
-#[component]
-pub fn KeepBlend() -> impl IntoView {
+pub fn keep_blend() -> Node {
     let app = app();
     let name = RwSignal::new(String::new());
     // The grade, unless the grower names it.
@@ -136,28 +142,40 @@ pub fn KeepBlend() -> impl IntoView {
         }
     };
     let kept = move || app.blends().contains(&named());
-    view! {
-        <div class="field">
-            <label for="blend-name">{words::BLEND_NAME}</label>
-            <input
-                id="blend-name"
-                type="text"
-                autocomplete="off"
-                maxlength="40"
-                placeholder=named
-                prop:value=move || name.get()
-                on:input:target=move |event| name.set(event.target().value())
-            />
-        </div>
-        <div class="field">
-            <button
-                type="button"
-                class="quiet"
-                disabled=move || app.has_problems()
-                on:click=move |_| app.keep_blend(named())
-            >
-                {move || if kept() { words::KEEP_AGAIN } else { words::KEEP_BLEND }}
-            </button>
-        </div>
-    }
+    several()
+        .child(
+            el("div")
+                .class("field")
+                .child(
+                    el("label")
+                        .attr("for", "blend-name")
+                        .child(words::BLEND_NAME),
+                )
+                .child(
+                    el("input")
+                        .id("blend-name")
+                        .attr("type", "text")
+                        .attr("autocomplete", "off")
+                        .attr("maxlength", "40")
+                        .attr_live("placeholder", named)
+                        .value_live(move || name.get())
+                        .on_value("input", move |value| name.set(value)),
+                ),
+        )
+        .child(
+            el("div").class("field").child(
+                el("button")
+                    .attr("type", "button")
+                    .class("quiet")
+                    .attr_live("disabled", move || app.has_problems())
+                    .on("click", move || app.keep_blend(named()))
+                    .child(live(move || {
+                        if kept() {
+                            words::KEEP_AGAIN
+                        } else {
+                            words::KEEP_BLEND
+                        }
+                    })),
+            ),
+        )
 }

@@ -16,6 +16,8 @@ mod words;
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given_or, several};
+
 use state::App;
 
 /// Puts the page into the document.
@@ -23,12 +25,11 @@ pub fn mount() {
     console_error_panic_hook::set_once();
     // Without a document there is nobody to show a page to.
     if let Some(root) = browser::page_root() {
-        leptos::mount::mount_to(root, Page).forget();
+        browser::dom::stand(root, page);
     }
 }
 
-#[component]
-fn Page() -> impl IntoView {
+fn page() -> Node {
     let app = App::open();
     provide_context(app);
     // What the address brings is looked at once the page stands, so that a place on it is known.
@@ -36,19 +37,25 @@ fn Page() -> impl IntoView {
     let arriving = window_event_listener_untyped("hashchange", move |_| app.look_at_address());
     on_cleanup(move || arriving.remove());
     browser::on_drop(move |file| hand_on::take_file(app, file));
-    view! {
-        <shelf::Header/>
-        <shelf::Notices/>
-        <hand_on::Offer/>
-        <Show when=move || app.plan_is_open() fallback=welcome::Welcome>
-            <div class="bench">
-                <forms::Forms/>
-                <results::Results/>
-            </div>
-            <card::Card/>
-            <building::Sheet/>
-            <results::Glance/>
-        </Show>
-        <footer class="foot"><p>{words::FOOT}</p></footer>
-    }
+    several()
+        .child(shelf::header())
+        .child(shelf::notices())
+        .child(hand_on::offer())
+        .child(given_or(
+            move || app.plan_is_open(),
+            move || {
+                several()
+                    .child(
+                        el("div")
+                            .class("bench")
+                            .child(forms::forms())
+                            .child(results::results()),
+                    )
+                    .child(card::card())
+                    .child(building::sheet())
+                    .child(results::glance())
+            },
+            welcome::welcome,
+        ))
+        .child(el("footer").class("foot").child(el("p").child(words::FOOT)))
 }

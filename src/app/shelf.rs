@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live};
+
 use super::browser;
 use super::state::app;
 use super::words;
@@ -9,232 +11,292 @@ use crate::catalog::Keyed;
 use crate::plan::{FileError, Store, UnitSystem};
 
 /// The head.
-#[component]
-pub fn Header() -> impl IntoView {
+pub fn header() -> Node {
     let app = app();
-    let menu = NodeRef::<leptos::html::Details>::new();
-    let close = Callback::new(move |()| {
-        if let Some(menu) = menu.get_untracked() {
-            menu.set_open(false);
-        }
-    });
-    view! {
-        <header class="head">
-            <div class="brand">
-                <h1>{words::NAME}</h1>
-                <p>{words::MOTTO}</p>
-            </div>
-            <div class="tools">
-                <label class="units">
-                    <span>{words::UNITS}</span>
-                    <select
-                        id="units"
-                        on:change:target=move |event| {
-                            if let Some(units) = UnitSystem::from_key(&event.target().value()) {
-                                app.choose_units(units);
-                            }
-                        }
-                    >
-                        {UnitSystem::ALL
-                            .iter()
-                            .map(|&units| view! {
-                                <option value=units.key() selected=move || app.units.get() == units>
-                                    {words::unit_system(units)}
-                                </option>
-                            })
-                            .collect_view()}
-                    </select>
-                </label>
-                <Show when=move || app.plan_is_open()>
-                    <details
-                        class="menu"
-                        node_ref=menu
-                        on:keydown=move |event| {
-                            if event.key() == "Escape" {
-                                close.run(());
-                                browser::focus("plans");
-                            }
-                        }
-                    >
-                        <summary id="plans">{words::PLANS}</summary>
-                        <div class="sheet">
-                            <PlanList chosen=close/>
-                            <div class="row">
-                                <button type="button" class="quiet" on:click=move |_| app.open_plan(None)>
-                                    {words::NEW_PLAN}
-                                </button>
-                                <button
-                                    type="button"
-                                    class="quiet"
-                                    on:click=move |_| {
-                                        let name = app
-                                            .plan
-                                            .with_untracked(|plan| {
-                                                plan.as_ref().map(|plan| words::copy_of(&plan.name))
-                                            });
-                                        close.run(());
-                                        app.duplicate(name.unwrap_or_default());
+    let close = Callback::new(|()| browser::close_fold("plan-menu"));
+    el("header")
+        .class("head")
+        .child(
+            el("div")
+                .class("brand")
+                .child(el("h1").child(words::NAME))
+                .child(el("p").child(words::MOTTO)),
+        )
+        .child(
+            el("div")
+                .class("tools")
+                .child(
+                    el("label")
+                        .class("units")
+                        .child(el("span").child(words::UNITS))
+                        .child(
+                            el("select")
+                                .id("units")
+                                .on_value("change", move |value| {
+                                    if let Some(units) = UnitSystem::from_key(&value) {
+                                        app.choose_units(units);
                                     }
-                                >
-                                    {words::DUPLICATE}
-                                </button>
-                            </div>
-                            <super::hand_on::Files/>
-                        </div>
-                    </details>
-                </Show>
-            </div>
-            <Show when=move || app.plan_is_open()>
-                <label class="plan-name">
-                    <span>{words::PLAN_NAME}</span>
-                    <input
-                        id="plan-name"
-                        type="text"
-                        autocomplete="off"
-                        maxlength="80"
-                        prop:value=move || {
-                            app.plan.with(|plan| {
-                                plan.as_ref().map(|plan| plan.name.clone()).unwrap_or_default()
+                                })
+                                .child(
+                                    UnitSystem::ALL
+                                        .iter()
+                                        .map(|&units| {
+                                            el("option")
+                                                .attr("value", units.key())
+                                                .attr_live("selected", move || {
+                                                    app.units.get() == units
+                                                })
+                                                .child(words::unit_system(units))
+                                        })
+                                        .collect::<Node>(),
+                                ),
+                        ),
+                )
+                .child(given(
+                    move || app.plan_is_open(),
+                    move || {
+                        el("details")
+                            .class("menu")
+                            .id("plan-menu")
+                            .on_key(move |event| {
+                                if event.key() == "Escape" {
+                                    close.run(());
+                                    browser::focus("plans");
+                                }
                             })
-                        }
-                        on:input:target=move |event| {
-                            let name = event.target().value();
-                            app.edit(|plan| plan.name = name);
-                        }
-                    />
-                </label>
-            </Show>
-        </header>
-    }
+                            .child(el("summary").id("plans").child(words::PLANS))
+                            .child(
+                                el("div")
+                                    .class("sheet")
+                                    .child(plan_list(Some(close)))
+                                    .child(
+                                        el("div")
+                                            .class("row")
+                                            .child(
+                                                el("button")
+                                                    .attr("type", "button")
+                                                    .class("quiet")
+                                                    .on("click", move || app.open_plan(None))
+                                                    .child(words::NEW_PLAN),
+                                            )
+                                            .child(
+                                                el("button")
+                                                    .attr("type", "button")
+                                                    .class("quiet")
+                                                    .on("click", move || {
+                                                        let name =
+                                                            app.plan.with_untracked(|plan| {
+                                                                plan.as_ref().map(|plan| {
+                                                                    words::copy_of(&plan.name)
+                                                                })
+                                                            });
+                                                        close.run(());
+                                                        app.duplicate(name.unwrap_or_default());
+                                                    })
+                                                    .child(words::DUPLICATE),
+                                            ),
+                                    )
+                                    .child(super::hand_on::files()),
+                            )
+                    },
+                )),
+        )
+        .child(given(
+            move || app.plan_is_open(),
+            move || {
+                el("label")
+                    .class("plan-name")
+                    .child(el("span").child(words::PLAN_NAME))
+                    .child(
+                        el("input")
+                            .id("plan-name")
+                            .attr("type", "text")
+                            .attr("autocomplete", "off")
+                            .attr("maxlength", "80")
+                            .value_live(move || {
+                                app.plan.with(|plan| {
+                                    plan.as_ref()
+                                        .map(|plan| plan.name.clone())
+                                        .unwrap_or_default()
+                                })
+                            })
+                            .on_value("input", move |value| {
+                                let name = value;
+                                app.edit(|plan| plan.name = name);
+                            }),
+                    )
+            },
+        ))
 }
 
 /// The kept plans: open or delete one.
-#[component]
-pub fn PlanList(
-    /// Run when a plan is chosen: nothing may cover what is shown then.
-    #[prop(optional)]
-    chosen: Option<Callback<()>>,
-) -> impl IntoView {
+pub fn plan_list(chosen: Option<Callback<()>>) -> Node {
     let app = app();
     let done = move || {
         if let Some(chosen) = chosen {
             chosen.run(());
         }
     };
-    view! {
-        <ul class="plans">
-            <For each=move || app.shelf() key=|(id, name)| (*id, name.clone()) let((id, name))>
-                <li>
-                    <button
-                        type="button"
-                        class="plan"
-                        aria-current=move || (app.open_id() == Some(id)).then_some("true")
-                        on:click=move |_| {
-                            done();
-                            app.open_plan(Some(id));
-                        }
-                    >
-                        {words::or_unnamed(&name)}
-                    </button>
-                    <button
-                        type="button"
-                        class="quiet delete"
-                        aria-label=words::delete_this(&name)
-                        on:click=move |_| {
-                            done();
-                            app.delete(id);
-                        }
-                    >
-                        {words::DELETE}
-                    </button>
-                </li>
-            </For>
-        </ul>
-    }
+    el("ul").class("plans").child(live(move || {
+        (app.shelf())
+            .into_iter()
+            .map(|(id, name)| {
+                el("li")
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("plan")
+                            .attr_live("aria-current", move || {
+                                (app.open_id() == Some(id)).then_some("true")
+                            })
+                            .on("click", move || {
+                                done();
+                                app.open_plan(Some(id));
+                            })
+                            .child(words::or_unnamed(&name)),
+                    )
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet delete")
+                            .attr("aria-label", words::delete_this(&name))
+                            .on("click", move || {
+                                done();
+                                app.delete(id);
+                            })
+                            .child(words::DELETE),
+                    )
+            })
+            .collect::<Node>()
+    }))
 }
 
 /// Quiet notices: a deletion to take back, storage that does not work, a newer release.
-#[component]
-pub fn Notices() -> impl IntoView {
+pub fn notices() -> Node {
     let app = app();
     let newer = RwSignal::new(false);
     browser::when_update_ready(move || newer.set(true));
-    view! {
-        <div class="notices" role="status">
-            {move || app.deleted.get().map(|deleted| view! {
-                <p class="notice">
-                    <span>{words::deleted(deleted.name())}</span>
-                    <button type="button" class="quiet" id="undo" on:click=move |_| app.undelete()>
-                        {words::UNDO}
-                    </button>
-                    <button type="button" class="quiet" on:click=move |_| app.deleted.set(None)>
-                        {words::DISMISS}
-                    </button>
-                </p>
-            })}
-            // Loading anew would lose plans that the browser does not keep.
-            {move || (newer.get() && app.keeps.get()).then(|| view! {
-                <p class="notice">
-                    <span>{words::UPDATE_READY}</span>
-                    <button type="button" class="quiet" id="update" on:click=move |_| browser::take_update()>
-                        {words::TAKE_UPDATE}
-                    </button>
-                    <button type="button" class="quiet" on:click=move |_| newer.set(false)>
-                        {words::DISMISS}
-                    </button>
-                </p>
-            })}
-            {move || (!app.keeps.get()).then(|| view! {
-                <p class="notice care"><span>{words::NOT_KEPT}</span></p>
-            })}
-            {move || app.elsewhere.get().then(|| view! {
-                <p class="notice care">
-                    <span>{words::ELSEWHERE}</span>
-                    <button type="button" class="quiet" on:click=move |_| app.take_theirs()>
-                        {words::TAKE_THEIRS}
-                    </button>
-                    <button type="button" class="quiet" on:click=move |_| app.keep_mine()>
-                        {words::KEEP_MINE}
-                    </button>
-                </p>
-            })}
-            {move || app.set_aside.get().map(set_aside)}
-        </div>
-    }
+    el("div")
+        .class("notices")
+        .attr("role", "status")
+        .child(live(move || {
+            app.deleted.get().map(|deleted| {
+                el("p")
+                    .class("notice")
+                    .child(el("span").child(words::deleted(deleted.name())))
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet")
+                            .id("undo")
+                            .on("click", move || app.undelete())
+                            .child(words::UNDO),
+                    )
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet")
+                            .on("click", move || app.deleted.set(None))
+                            .child(words::DISMISS),
+                    )
+            })
+        }))
+        // Loading anew would lose plans that the browser does not keep.
+        .child(live(move || {
+            (newer.get() && app.keeps.get()).then(|| {
+                el("p")
+                    .class("notice")
+                    .child(el("span").child(words::UPDATE_READY))
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet")
+                            .id("update")
+                            .on("click", move || browser::take_update())
+                            .child(words::TAKE_UPDATE),
+                    )
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet")
+                            .on("click", move || newer.set(false))
+                            .child(words::DISMISS),
+                    )
+            })
+        }))
+        .child(live(move || {
+            (!app.keeps.get()).then(|| {
+                el("p")
+                    .class("notice care")
+                    .child(el("span").child(words::NOT_KEPT))
+            })
+        }))
+        .child(live(move || {
+            app.elsewhere.get().then(|| {
+                el("p")
+                    .class("notice care")
+                    .child(el("span").child(words::ELSEWHERE))
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet")
+                            .on("click", move || app.take_theirs())
+                            .child(words::TAKE_THEIRS),
+                    )
+                    .child(
+                        el("button")
+                            .attr("type", "button")
+                            .class("quiet")
+                            .on("click", move || app.keep_mine())
+                            .child(words::KEEP_MINE),
+                    )
+            })
+        }))
+        .child(live(move || app.set_aside.get().map(set_aside)))
 }
 
 /// A text that could not be read: to be saved; only then can it be removed. Closing the notice
 /// leaves the text where it is, to be offered again the next time.
-fn set_aside(text: String) -> AnyView {
+fn set_aside(text: String) -> Node {
     let app = app();
     let saved = RwSignal::new(false);
     let newer = Store::read(&text) == Err(FileError::NewerVersion);
     let address = browser::file_address("application/json", &text);
-    view! {
-        <p class="notice care">
-            <span>{if newer { words::SET_ASIDE_NEWER } else { words::SET_ASIDE }}</span>
-            <a download=words::SET_ASIDE_FILE href=address on:click=move |_| saved.set(true)>
-                {words::SAVE_SET_ASIDE}
-            </a>
-            <Show when=move || saved.get()>
-                <button
-                    type="button"
-                    class="quiet"
-                    on:click={
+    el("p")
+        .class("notice care")
+        .child(el("span").child(if newer {
+            words::SET_ASIDE_NEWER
+        } else {
+            words::SET_ASIDE
+        }))
+        .child(
+            el("a")
+                .attr("download", words::SET_ASIDE_FILE)
+                .attr("href", address)
+                .on("click", move || saved.set(true))
+                .child(words::SAVE_SET_ASIDE),
+        )
+        .child(given(
+            move || saved.get(),
+            move || {
+                el("button")
+                    .attr("type", "button")
+                    .class("quiet")
+                    .on("click", {
                         let text = text.clone();
-                        move |_| {
+                        move || {
                             browser::forget_set_aside(&text);
                             app.set_aside.set(browser::next_set_aside());
                         }
-                    }
-                >
-                    {words::FORGET_SET_ASIDE}
-                </button>
-            </Show>
-            <button type="button" class="quiet" on:click=move |_| app.set_aside.set(None)>
-                {words::DISMISS}
-            </button>
-        </p>
-    }
-    .into_any()
+                    })
+                    .child(words::FORGET_SET_ASIDE)
+            },
+        ))
+        .child(
+            el("button")
+                .attr("type", "button")
+                .class("quiet")
+                .on("click", move || app.set_aside.set(None))
+                .child(words::DISMISS),
+        )
 }

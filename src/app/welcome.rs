@@ -1,6 +1,6 @@
 //! The first page: four ready plans, or a start of one's own.
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, el, given, several};
 
 use super::state::app;
 use super::words;
@@ -8,48 +8,55 @@ use crate::catalog::Keyed;
 use crate::plan::Example;
 
 /// Shown while no plan is open.
-#[component]
-pub fn Welcome() -> impl IntoView {
+pub fn welcome() -> Node {
     let app = app();
-    view! {
-        <section class="welcome">
-            <h2 tabindex="-1" id="welcome">{words::WELCOME}</h2>
-            <p class="lead">{words::WELCOME_MORE}</p>
-            <ul class="examples">
-                {Example::ALL
+    el("section")
+        .class("welcome")
+        .child(
+            el("h2")
+                .attr("tabindex", "-1")
+                .id("welcome")
+                .child(words::WELCOME),
+        )
+        .child(el("p").class("lead").child(words::WELCOME_MORE))
+        .child(
+            el("ul").class("examples").child(
+                Example::ALL
                     .iter()
                     .map(|&example| {
-                        view! {
-                            <li>
-                                <button
-                                    type="button"
-                                    class="example"
-                                    on:click=move |_| app.add_example(example)
-                                >
-                                    <Sketch example/>
-                                    <strong>{words::example(example)}</strong>
-                                    <span>{words::example_more(example)}</span>
-                                </button>
-                            </li>
-                        }
+                        el("li").child(
+                            el("button")
+                                .attr("type", "button")
+                                .class("example")
+                                .on("click", move || app.add_example(example))
+                                .child(sketch(example))
+                                .child(el("strong").child(words::example(example)))
+                                .child(el("span").child(words::example_more(example))),
+                        )
                     })
-                    .collect_view()}
-            </ul>
-            <button type="button" class="main" on:click=move |_| app.add_own(words::OWN_PLAN)>
-                {words::START_OWN}
-            </button>
-            <Show when=move || !app.shelf().is_empty()>
-                <h3>{words::YOUR_PLANS}</h3>
-                <super::shelf::PlanList/>
-            </Show>
-            <super::hand_on::Files/>
-        </section>
-    }
+                    .collect::<Node>(),
+            ),
+        )
+        .child(
+            el("button")
+                .attr("type", "button")
+                .class("main")
+                .on("click", move || app.add_own(words::OWN_PLAN))
+                .child(words::START_OWN),
+        )
+        .child(given(
+            move || !app.shelf().is_empty(),
+            move || {
+                several()
+                    .child(el("h3").child(words::YOUR_PLANS))
+                    .child(super::shelf::plan_list(None))
+            },
+        ))
+        .child(super::hand_on::files())
 }
 
 /// A small drawing of each way of standing plants over solution: vessel, solution, leaves.
-#[component]
-fn Sketch(example: Example) -> impl IntoView {
+fn sketch(example: Example) -> Node {
     let (vessel, solution, leaves) = match example {
         Example::Bottle => (
             "M48 20v8q-14 6-14 14v30h52v-30q0-8-14-14v-8z",
@@ -73,18 +80,33 @@ fn Sketch(example: Example) -> impl IntoView {
         ),
     };
     let boards = (example == Example::FloatingBoards).then(|| {
-        view! {
-            <path class="sketch-board" d="M14 40h44v6h-44zM62 40h44v6h-44z"/>
-            <circle class="sketch-line" cx="36" cy="59" r="13"/>
-            <circle class="sketch-line" cx="84" cy="59" r="13"/>
-        }
+        several()
+            .child(
+                el("path")
+                    .class("sketch-board")
+                    .attr("d", "M14 40h44v6h-44zM62 40h44v6h-44z"),
+            )
+            .child(
+                el("circle")
+                    .class("sketch-line")
+                    .attr("cx", "36")
+                    .attr("cy", "59")
+                    .attr("r", "13"),
+            )
+            .child(
+                el("circle")
+                    .class("sketch-line")
+                    .attr("cx", "84")
+                    .attr("cy", "59")
+                    .attr("r", "13"),
+            )
     });
-    view! {
-        <svg class="sketch" viewBox="0 0 120 80" aria-hidden="true">
-            <path class="sketch-water" d=solution/>
-            {boards}
-            <path class="sketch-line" d=vessel/>
-            <path class="sketch-leaf" d=leaves/>
-        </svg>
-    }
+    el("svg")
+        .class("sketch")
+        .attr("viewBox", "0 0 120 80")
+        .attr("aria-hidden", "true")
+        .child(el("path").class("sketch-water").attr("d", solution))
+        .child(boards)
+        .child(el("path").class("sketch-line").attr("d", vessel))
+        .child(el("path").class("sketch-leaf").attr("d", leaves))
 }

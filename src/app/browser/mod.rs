@@ -36,17 +36,21 @@ pub fn today() -> String {
     )
 }
 
-/// Chromium puts the caret of a box between buttons before the text where a letter is committed at
-/// once, as by a phone's keyboard; what is typed next would come first. Nothing that was inserted
-/// leaves the caret there, so it goes to the end.
-pub fn keep_caret(event: &web_sys::Event, input: &web_sys::HtmlInputElement) {
-    let inserted = event
-        .dyn_ref::<web_sys::InputEvent>()
-        .is_some_and(|event| event.input_type() == "insertText");
-    if inserted && input.selection_start() == Ok(Some(0)) {
-        let end = u32::try_from(input.value().encode_utf16().count()).unwrap_or(u32::MAX);
-        // A box of another kind has no caret to move.
-        let _ = input.set_selection_range(end, end);
+/// Marks all that stands in the box that an event comes from.
+pub fn mark_all(event: &web_sys::Event) {
+    if let Some(input) = event
+        .target()
+        .and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok())
+    {
+        input.select();
+    }
+}
+
+/// Closes a fold.
+pub fn close_fold(id: &str) {
+    if let Some(fold) = leptos::prelude::document().get_element_by_id(id) {
+        // It is there or not; both are fine.
+        let _ = fold.remove_attribute("open");
     }
 }
 

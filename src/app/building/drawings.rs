@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, el};
 
 use crate::advice::{LayoutOutcome, Outcome, SheetPiece};
 use crate::app::words;
@@ -70,7 +70,7 @@ impl Plan {
             .push((at - tick * 1.2, f64::midpoint(from, to), true, text));
     }
 
-    fn figure(self, caption: String) -> AnyView {
+    fn figure(self, caption: String) -> Node {
         let letter = self.letter();
         let margin = letter * 4.2;
         let (length, width) = self.size;
@@ -84,32 +84,33 @@ impl Plan {
         let paths = self
             .paths
             .into_iter()
-            .map(|(class, d)| view! { <path class=class d=d/> })
-            .collect_view();
+            .map(|(class, d)| el("path").class(class).attr("d", d))
+            .collect::<Node>();
         let texts = self
             .texts
             .into_iter()
             .map(|(x, y, turned, text)| {
                 let turn = turned.then(|| format!("rotate(-90 {x:.1} {y:.1})"));
-                view! { <text x=format!("{x:.1}") y=format!("{y:.1}") transform=turn>{text}</text> }
+                el("text")
+                    .attr("x", format!("{x:.1}"))
+                    .attr("y", format!("{y:.1}"))
+                    .attr("transform", turn)
+                    .child(text)
             })
-            .collect_view();
-        view! {
-            <figure class="plan-drawing">
-                <svg
-                    viewBox=frame
-                    role="img"
-                    aria-label=caption.clone()
-                    font-size=format!("{letter:.1}")
-                    text-anchor="middle"
-                >
-                    {paths}
-                    {texts}
-                </svg>
-                <figcaption>{caption}</figcaption>
-            </figure>
-        }
-        .into_any()
+            .collect::<Node>();
+        el("figure")
+            .class("plan-drawing")
+            .child(
+                el("svg")
+                    .attr("viewBox", frame)
+                    .attr("role", "img")
+                    .attr("aria-label", caption.clone())
+                    .attr("font-size", format!("{letter:.1}"))
+                    .attr("text-anchor", "middle")
+                    .child(paths)
+                    .child(texts),
+            )
+            .child(el("figcaption").child(caption))
     }
 }
 
@@ -128,18 +129,15 @@ pub(super) fn circle(x: f64, y: f64, radius: f64) -> String {
 }
 
 /// Tank, board and sheets.
-pub fn drawings(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> AnyView {
-    view! {
-        <div class="plan-drawings">
-            {tank(outcome, layout, units)}
-            {board(outcome, layout, units)}
-            {sheets(layout, units)}
-        </div>
-    }
-    .into_any()
+pub fn drawings(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> Node {
+    el("div")
+        .class("plan-drawings")
+        .child(tank(outcome, layout, units))
+        .child(board(outcome, layout, units))
+        .child(sheets(layout, units))
 }
 
-fn tank(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> Option<AnyView> {
+fn tank(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> Option<Node> {
     let timber = &outcome.build.as_ref()?.timber;
     // The long sides run over the ends.
     let size = (timber.long_mm - 2.0 * timber.thickness_mm, timber.short_mm);
@@ -189,7 +187,7 @@ fn tank(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> Option<
     Some(plan.figure(words::tank_caption(outcome, units)))
 }
 
-fn board(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> AnyView {
+fn board(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> Node {
     let size = (layout.board_length_mm, layout.board_width_mm);
     let mut plan = Plan::new(size, units);
     let letter = plan.letter();
@@ -223,7 +221,7 @@ fn board(outcome: &Outcome, layout: &LayoutOutcome, units: UnitSystem) -> AnyVie
 }
 
 /// Sheets that are cut alike are drawn once.
-fn sheets(layout: &LayoutOutcome, units: UnitSystem) -> AnyView {
+fn sheets(layout: &LayoutOutcome, units: UnitSystem) -> Node {
     let on = |all: &[SheetPiece], sheet: u32| -> Vec<SheetPiece> {
         let here = all.iter().filter(|piece| piece.sheet == sheet);
         here.copied()
@@ -274,6 +272,5 @@ fn sheets(layout: &LayoutOutcome, units: UnitSystem) -> AnyView {
             plan.down(0.0, layout.sheet_mm.1, -letter);
             plan.figure(caption)
         })
-        .collect_view()
-        .into_any()
+        .collect::<Node>()
 }

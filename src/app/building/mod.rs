@@ -7,17 +7,19 @@ mod template;
 
 use leptos::prelude::*;
 
-pub use paper::{Paper, PrintButton, Sheet};
+use crate::app::browser::dom::{Node, el, given, live, several};
+
+pub use paper::{Paper, print_button, sheet};
 
 use super::browser;
-use super::results::Table;
+use super::results::titled_table;
 use super::state::app;
 use super::words;
 use crate::advice::{Outcome, materials_csv};
 use crate::plan::UnitSystem;
 
 /// What of an outcome is shown, made anew when it changes.
-fn of_outcome(what: fn(&Outcome, UnitSystem) -> Option<AnyView>) -> impl Fn() -> Option<AnyView> {
+fn of_outcome(what: fn(&Outcome, UnitSystem) -> Option<Node>) -> impl Fn() -> Option<Node> {
     let app = app();
     move || {
         let units = app.units.get();
@@ -27,27 +29,29 @@ fn of_outcome(what: fn(&Outcome, UnitSystem) -> Option<AnyView>) -> impl Fn() ->
 }
 
 /// What must not be missed, over everything else.
-#[component]
-pub fn Alarm() -> impl IntoView {
-    of_outcome(alarm)
+pub fn alarms() -> Node {
+    live(of_outcome(alarm))
 }
 
-fn alarm(outcome: &Outcome, units: UnitSystem) -> Option<AnyView> {
+fn alarm(outcome: &Outcome, units: UnitSystem) -> Option<Node> {
     let lines = words::alarms(outcome, units);
     (!lines.is_empty()).then(|| {
-        view! {
-            <section class="alarm" role="alert" aria-label=words::ALARM>
-                <strong>{words::ALARM}</strong>
-                {lines.into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
-            </section>
-        }
-        .into_any()
+        el("section")
+            .class("alarm")
+            .attr("role", "alert")
+            .attr("aria-label", words::ALARM)
+            .child(el("strong").child(words::ALARM))
+            .child(
+                lines
+                    .into_iter()
+                    .map(|line| el("p").child(line))
+                    .collect::<Node>(),
+            )
     })
 }
 
 /// The folded section.
-#[component]
-pub fn Building() -> impl IntoView {
+pub fn building() -> Node {
     let app = app();
     let built = Memo::new(move |_| {
         app.outcome.with(|outcome| {
@@ -56,44 +60,44 @@ pub fn Building() -> impl IntoView {
                 .is_some_and(|outcome| outcome.build.is_some())
         })
     });
-    view! {
-        <Show when=move || built.get()>
-            <details class="fold building" id="building">
-                <summary>{words::BUILDING}</summary>
-                <p class="hint">{words::BUILDING_MORE}</p>
-                {of_outcome(body)}
-            </details>
-        </Show>
-    }
-    .into_any()
+    given(
+        move || built.get(),
+        move || {
+            el("details")
+                .class("fold building")
+                .id("building")
+                .child(el("summary").child(words::BUILDING))
+                .child(el("p").class("hint").child(words::BUILDING_MORE))
+                .child(live(of_outcome(body)))
+        },
+    )
 }
 
-fn list(lines: Vec<String>) -> AnyView {
+fn list(lines: Vec<String>) -> Node {
     lines
         .into_iter()
-        .map(|line| view! { <li>{line}</li> })
-        .collect_view()
-        .into_any()
+        .map(|line| el("li").child(line))
+        .collect::<Node>()
 }
 
-fn table(heads: &'static [&'static str], name: &'static str, rows: Vec<Vec<String>>) -> AnyView {
+fn table(heads: &'static [&'static str], name: &'static str, rows: Vec<Vec<String>>) -> Node {
     let line = |row: Vec<String>| {
-        let cells = row.into_iter().map(|cell| view! { <td>{cell}</td> });
-        view! { <tr>{cells.collect_view()}</tr> }
+        let cells = row.into_iter().map(|cell| el("td").child(cell));
+        el("tr").child(cells.collect::<Node>())
     };
-    view! {
-        <Table heads name>{rows.into_iter().map(line).collect_view()}</Table>
-    }
-    .into_any()
+    titled_table(heads, name, rows.into_iter().map(line).collect::<Node>())
 }
 
 /// A part under its heading.
-fn part(heading: &'static str, content: AnyView) -> AnyView {
-    view! { <section class="build-part"><h3>{heading}</h3>{content}</section> }.into_any()
+fn part(heading: &'static str, content: Node) -> Node {
+    el("section")
+        .class("build-part")
+        .child(el("h3").child(heading))
+        .child(content)
 }
 
 /// Drawings, figures, parts, materials and running, alike on screen and paper.
-fn body(outcome: &Outcome, units: UnitSystem) -> Option<AnyView> {
+fn body(outcome: &Outcome, units: UnitSystem) -> Option<Node> {
     let (build, layout) = (outcome.build.as_ref()?, outcome.layout.as_ref()?);
     let materials = browser::file_address("text/csv", &materials_csv(outcome));
     let running = outcome.running.as_ref().map(|running| {
@@ -102,42 +106,57 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Option<AnyView> {
             .iter()
             .map(|&step| words::work_step(step).to_owned())
             .collect();
-        view! {
-            {part(
+        several()
+            .child(part(
                 words::BUILD_RUNNING,
-                view! { <ul>{list(words::build_running(running, units))}</ul> }.into_any(),
-            )}
-            {part(words::BUILD_WORK, view! { <ol class="work">{list(steps)}</ol> }.into_any())}
-        }
+                el("ul").child(list(words::build_running(running, units))),
+            ))
+            .child(part(
+                words::BUILD_WORK,
+                el("ol").class("work").child(list(steps)),
+            ))
     });
-    let got = view! {
-        {table(
+    let got = several()
+        .child(table(
             &words::BUILD_MATERIAL_HEADS,
             words::BUILD_MATERIALS,
             words::build_materials(build, units),
-        )}
-        <p class="save-csv">
-            <a class="save" download=words::MATERIALS_FILE href=materials>{words::SAVE_MATERIALS}</a>
-        </p>
-    };
-    let made = view! {
-        <ol class="work">{list(words::build_parts(outcome, units))}</ol>
-        <p>{words::HOLE_ROWS}</p>
-        <ul class="holes">{list(words::hole_rows(layout, units))}</ul>
-    };
+        ))
+        .child(
+            el("p").class("save-csv").child(
+                el("a")
+                    .class("save")
+                    .attr("download", words::MATERIALS_FILE)
+                    .attr("href", materials)
+                    .child(words::SAVE_MATERIALS),
+            ),
+        );
+    let made = several()
+        .child(
+            el("ol")
+                .class("work")
+                .child(list(words::build_parts(outcome, units))),
+        )
+        .child(el("p").child(words::HOLE_ROWS))
+        .child(
+            el("ul")
+                .class("holes")
+                .child(list(words::hole_rows(layout, units))),
+        );
     let checks = table(
         &words::BUILD_CHECK_HEADS,
         words::BUILD_CHECKS,
         words::build_checks(outcome, units),
     );
     Some(
-        view! {
-            {part(words::BUILD_DRAWINGS, drawings::drawings(outcome, layout, units))}
-            {part(words::BUILD_CHECKS, checks)}
-            {part(words::BUILD_PARTS, made.into_any())}
-            {part(words::BUILD_MATERIALS, got.into_any())}
-            {running}
-        }
-        .into_any(),
+        several()
+            .child(part(
+                words::BUILD_DRAWINGS,
+                drawings::drawings(outcome, layout, units),
+            ))
+            .child(part(words::BUILD_CHECKS, checks))
+            .child(part(words::BUILD_PARTS, made))
+            .child(part(words::BUILD_MATERIALS, got))
+            .child(running),
     )
 }

@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live, several};
+
 use super::{alarm, body, template};
 use crate::app::browser;
 use crate::app::state::{App, app};
@@ -41,8 +43,7 @@ impl App {
 }
 
 /// The choice, where there is one, and the button.
-#[component]
-pub fn PrintButton() -> impl IntoView {
+pub fn print_button() -> Node {
     let app = app();
     let built = Memo::new(move |_| {
         app.outcome.with(|outcome| {
@@ -64,49 +65,59 @@ pub fn PrintButton() -> impl IntoView {
             })
         })
     };
-    view! {
-        <div class="printing">
-            <Show when=move || built.get()>
-                <label for="what-to-print">{words::WHAT_TO_PRINT}</label>
-                <select
-                    id="what-to-print"
-                    on:change:target=move |event| {
-                        let place = event.target().value().parse().unwrap_or(0);
-                        app.paper.set(Paper::ALL.get(place).copied().unwrap_or_default());
-                    }
-                >
-                    {Paper::ALL
-                        .into_iter()
-                        .map(|paper| view! {
-                            <option
-                                value=paper.place().to_string()
-                                selected=move || app.paper.get() == paper
-                            >
-                                {words::PAPERS[paper.place()]}
-                            </option>
-                        })
-                        .collect_view()}
-                </select>
-            </Show>
-            <button
-                type="button"
-                class="main print-button"
-                disabled=move || app.has_problems()
-                on:click=move |_| browser::print()
-            >
-                {name}
-            </button>
-            <p class="hint" role="status">{note}</p>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("printing")
+        .child(given(
+            move || built.get(),
+            move || {
+                several()
+                    .child(
+                        el("label")
+                            .attr("for", "what-to-print")
+                            .child(words::WHAT_TO_PRINT),
+                    )
+                    .child(
+                        el("select")
+                            .id("what-to-print")
+                            .on_value("change", move |value| {
+                                let place = value.parse().unwrap_or(0);
+                                app.paper
+                                    .set(Paper::ALL.get(place).copied().unwrap_or_default());
+                            })
+                            .child(
+                                Paper::ALL
+                                    .into_iter()
+                                    .map(|paper| {
+                                        el("option")
+                                            .attr("value", paper.place().to_string())
+                                            .attr_live("selected", move || app.paper.get() == paper)
+                                            .child(words::PAPERS[paper.place()])
+                                    })
+                                    .collect::<Node>(),
+                            ),
+                    )
+            },
+        ))
+        .child(
+            el("button")
+                .attr("type", "button")
+                .class("main print-button")
+                .attr_live("disabled", move || app.has_problems())
+                .on("click", move || browser::print())
+                .child(live(name)),
+        )
+        .child(
+            el("p")
+                .class("hint")
+                .attr("role", "status")
+                .child(live(note)),
+        )
 }
 
 /// Build sheet or template, hidden on the screen; nothing while the card is chosen.
-#[component]
-pub fn Sheet() -> impl IntoView {
+pub fn sheet() -> Node {
     let app = app();
-    move || {
+    live(move || {
         let paper = app.printed();
         if paper == Paper::Card {
             return None;
@@ -121,24 +132,28 @@ pub fn Sheet() -> impl IntoView {
         let content = app.outcome.with(|outcome| {
             let outcome = outcome.as_ref()?;
             if app.has_problems() {
-                return Some(view! { <p>{words::CARD_WAITS}</p> }.into_any());
+                return Some(el("p").child(words::CARD_WAITS));
             }
             if paper == Paper::Template {
                 let layout = outcome.layout.as_ref()?;
                 return Some(template::template(layout, words::alarm(outcome)));
             }
             Some(
-                view! {
-                    <header>
-                        <p>{words::NAME}" · "{title}</p>
-                        <h2>{name}</h2>
-                    </header>
-                    {alarm(outcome, units)}
-                    {body(outcome, units)}
-                }
-                .into_any(),
+                several()
+                    .child(
+                        el("header")
+                            .child(el("p").child(words::NAME).child(" · ").child(title))
+                            .child(el("h2").child(name)),
+                    )
+                    .child(alarm(outcome, units))
+                    .child(body(outcome, units)),
             )
         });
-        Some(view! { <article class="build-paper" aria-label=title>{content}</article> }.into_any())
-    }
+        Some(
+            el("article")
+                .class("build-paper")
+                .attr("aria-label", title)
+                .child(content),
+        )
+    })
 }

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, el};
 
 use super::drawings::circle;
 use crate::advice::LayoutOutcome;
@@ -62,9 +62,9 @@ pub fn pages(layout: &LayoutOutcome) -> usize {
 }
 
 /// The pages.
-pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>) -> AnyView {
+pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>) -> Node {
     if pages(layout) == 0 {
-        return view! { <p>{words::TEMPLATE_TOO_LARGE}</p> }.into_any();
+        return el("p").child(words::TEMPLATE_TOO_LARGE);
     }
     let tiles = Tiles::of(layout);
     let (length, width) = (layout.board_length_mm, layout.board_width_mm);
@@ -92,8 +92,7 @@ pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>) -> AnyView 
             let from = (column as f64 * TILE.0, row as f64 * TILE.1);
             page(&holes, (radius, size), from, (row, column), alarm)
         })
-        .collect_view()
-        .into_any()
+        .collect::<Node>()
 }
 
 /// One page: head, check bar, and its part of the board.
@@ -103,7 +102,7 @@ fn page(
     from: (f64, f64),
     (row, column): (usize, usize),
     alarm: Option<&'static str>,
-) -> AnyView {
+) -> Node {
     let reach = radius.max(CROSS);
     let here = |at: f64, from: f64, tile: f64| at > from - reach && at < from + tile + reach;
     let (mut round, mut crosses) = (String::new(), String::new());
@@ -128,7 +127,10 @@ fn page(
     );
     // The same letters stand on both sides of a join.
     let letter = |text: String, x: f64, y: f64| {
-        view! { <text x=format!("{x}") y=format!("{y}")>{text}</text> }
+        el("text")
+            .attr("x", format!("{x}"))
+            .attr("y", format!("{y}"))
+            .child(text)
     };
     let joined = |row: usize, column: usize, way: char| format!("{way}{}.{}", row + 1, column + 1);
     let letters = [
@@ -140,33 +142,39 @@ fn page(
             .then(|| letter(joined(row, column, 'b'), middle.0 + 4.0, below - 3.0)),
     ];
     let board = format!("M0 0h{:.2}v{:.2}h-{:.2}z", size.0, size.1, size.0);
-    view! {
-        <svg
-            class="tile"
-            width=format!("{}mm", PAGE.0)
-            height=format!("{}mm", PAGE.1)
-            viewBox=format!("0 0 {} {}", PAGE.0, PAGE.1)
-            font-size="3.2"
-        >
-            {letter(words::template_page(row + 1, column + 1, alarm), 2.0, 4.0)}
-            {letter(words::TEMPLATE_JOIN.to_owned(), 2.0, 9.0)}
-            <path class="check-bar" d="M2 12v8M102 12v8M2 16h100"/>
-            {letter(words::TEMPLATE_BAR.to_owned(), 105.0, 17.0)}
-            <svg
-                x=CORNER.0
-                y=CORNER.1
-                width=TILE.0
-                height=TILE.1
-                viewBox=format!("{} {} {} {}", from.0, from.1, TILE.0, TILE.1)
-            >
-                <path class="board-edge" d=board/>
-                <path class="round" d=round/>
-                <path class="middle" d=crosses/>
-            </svg>
-            <path class="tile-frame" d=frame/>
-            <path class="tile-join" d=joins/>
-            {letters.into_iter().collect_view()}
-        </svg>
-    }
-    .into_any()
+    el("svg")
+        .class("tile")
+        .attr("width", format!("{}mm", PAGE.0))
+        .attr("height", format!("{}mm", PAGE.1))
+        .attr("viewBox", format!("0 0 {} {}", PAGE.0, PAGE.1))
+        .attr("font-size", "3.2")
+        .child(letter(
+            words::template_page(row + 1, column + 1, alarm),
+            2.0,
+            4.0,
+        ))
+        .child(letter(words::TEMPLATE_JOIN.to_owned(), 2.0, 9.0))
+        .child(
+            el("path")
+                .class("check-bar")
+                .attr("d", "M2 12v8M102 12v8M2 16h100"),
+        )
+        .child(letter(words::TEMPLATE_BAR.to_owned(), 105.0, 17.0))
+        .child(
+            el("svg")
+                .attr("x", CORNER.0)
+                .attr("y", CORNER.1)
+                .attr("width", TILE.0)
+                .attr("height", TILE.1)
+                .attr(
+                    "viewBox",
+                    format!("{} {} {} {}", from.0, from.1, TILE.0, TILE.1),
+                )
+                .child(el("path").class("board-edge").attr("d", board))
+                .child(el("path").class("round").attr("d", round))
+                .child(el("path").class("middle").attr("d", crosses)),
+        )
+        .child(el("path").class("tile-frame").attr("d", frame))
+        .child(el("path").class("tile-join").attr("d", joins))
+        .child(letters.into_iter().collect::<Node>())
 }

@@ -4,17 +4,18 @@ use std::fmt::Write as _;
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live, several};
+
 use super::Days;
 use crate::advice::{Curve, curves, day_ticks};
 use crate::app::browser;
-use crate::app::results::{Table, Working};
+use crate::app::results::{titled_table, working};
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
 use crate::plan::Dimension;
 
 /// Level, head and conductivity one above the other; a finger or mouse on them sets the day.
-#[component]
-pub fn Curves(days: Days) -> impl IntoView {
+pub fn curve_chart(days: Days) -> Node {
     let app = app();
     let all = Memo::new(move |_| {
         app.outcome.with(|outcome| {
@@ -28,40 +29,59 @@ pub fn Curves(days: Days) -> impl IntoView {
         let last = days.last.get().max(1);
         100.0 * day as f64 / last as f64
     };
-    let set = move |event: leptos::ev::PointerEvent| {
-        if let Some(share) = browser::share_across(&event) {
+    let set = move |event: &leptos::ev::PointerEvent| {
+        if let Some(share) = browser::share_across(event) {
             days.go_to_share(share);
         }
     };
     let axis = move || {
         day_ticks(days.last.get())
             .into_iter()
-            .map(|day| view! { <span style:left=format!("{:.3}%", across(day))>{day}</span> })
-            .collect_view()
+            .map(|day| {
+                el("span")
+                    .style("left", format!("{:.3}%", across(day)))
+                    .child(day)
+            })
+            .collect::<Node>()
     };
-    let line =
-        move |class, day: usize| view! { <path class=class d=format!("M{} 0V100", across(day))/> };
-    view! {
-        <div class="curves" role="group" aria-label=words::CURVES id="curves">
-            {move || all.get().into_iter().map(|curve| plot(curve, days, across)).collect_view()}
-            <p class="axis">{axis}</p>
-            <p class="axis-name">{words::CURVES_AXIS}</p>
-            <div class="across" on:pointerdown=set on:pointermove=set>
-                <svg viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-                    {move || days.failing.get().map(|day| line("failing", day))}
-                    {move || line("now", days.day.get())}
-                </svg>
-            </div>
-        </div>
-    }
+    let line = move |class, day: usize| {
+        el("path")
+            .class(class)
+            .attr("d", format!("M{} 0V100", across(day)))
+    };
+    el("div")
+        .class("curves")
+        .attr("role", "group")
+        .attr("aria-label", words::CURVES)
+        .id("curves")
+        .child(live(move || {
+            all.get()
+                .into_iter()
+                .map(|curve| plot(curve, days, across))
+                .collect::<Node>()
+        }))
+        .child(el("p").class("axis").child(live(axis)))
+        .child(el("p").class("axis-name").child(words::CURVES_AXIS))
+        .child(
+            el("div")
+                .class("across")
+                .on_pointer("pointerdown", set)
+                .on_pointer("pointermove", set)
+                .child(
+                    el("svg")
+                        .attr("viewBox", "0 0 100 100")
+                        .attr("preserveAspectRatio", "none")
+                        .attr("aria-hidden", "true")
+                        .child(live(move || {
+                            days.failing.get().map(|day| line("failing", day))
+                        }))
+                        .child(live(move || line("now", days.day.get()))),
+                ),
+        )
 }
 
 /// One curve with its name, the day's figure and its scale.
-fn plot(
-    curve: Curve,
-    days: Days,
-    across: impl Fn(usize) -> f64 + Copy + Send + 'static,
-) -> AnyView {
+fn plot(curve: Curve, days: Days, across: impl Fn(usize) -> f64 + Copy + Send + 'static) -> Node {
     let app = app();
     let mut path = String::new();
     for (day, (_, share)) in curve.days.iter().enumerate() {
@@ -82,33 +102,49 @@ fn plot(
         let day = days.day.get();
         values.with_value(|values| (day, values.get(day).copied().unwrap_or_default()))
     };
-    view! {
-        <p class="curve-name">
-            {name}
-            <strong>{move || words::show(dimension, now().1.0, app.units.get())}</strong>
-        </p>
-        <div class="plot">
-            <svg viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-                <path class="grid" d="M0 0H100M0 50H100M0 100H100"/>
-                <path class="curve" d=path/>
-                <path
-                    class="dot"
-                    d=move || {
-                        let (day, (_, share)) = now();
-                        format!("M{:.3} {:.3}h0", across(day), 100.0 - 100.0 * share)
-                    }
-                />
-            </svg>
-            <span class="tick top">{words::show(dimension, ticks[1], units)}</span>
-            <span class="tick">{words::show(dimension, ticks[0], units)}</span>
-        </div>
-    }
-    .into_any()
+    several()
+        .child(
+            el("p")
+                .class("curve-name")
+                .child(name)
+                .child(el("strong").child(live(move || {
+                    words::show(dimension, now().1.0, app.units.get())
+                }))),
+        )
+        .child(
+            el("div")
+                .class("plot")
+                .child(
+                    el("svg")
+                        .attr("viewBox", "0 0 100 100")
+                        .attr("preserveAspectRatio", "none")
+                        .attr("aria-hidden", "true")
+                        .child(
+                            el("path")
+                                .class("grid")
+                                .attr("d", "M0 0H100M0 50H100M0 100H100"),
+                        )
+                        .child(el("path").class("curve").attr("d", path))
+                        .child(el("path").class("dot").attr_live("d", move || {
+                            let (day, (_, share)) = now();
+                            format!("M{:.3} {:.3}h0", across(day), 100.0 - 100.0 * share)
+                        })),
+                )
+                .child(
+                    el("span")
+                        .class("tick top")
+                        .child(words::show(dimension, ticks[1], units)),
+                )
+                .child(
+                    el("span")
+                        .class("tick")
+                        .child(words::show(dimension, ticks[0], units)),
+                ),
+        )
 }
 
 /// Every day of the season in figures, the shown one marked.
-#[component]
-pub fn DayTable(days: Days) -> impl IntoView {
+pub fn day_table(days: Days) -> Node {
     let app = app();
     let rows = move || {
         let units = app.units.get();
@@ -129,20 +165,21 @@ pub fn DayTable(days: Days) -> impl IntoView {
                     words::fine(day.ph),
                 ];
                 let shown = move || (days.day.get() == index).then_some("true");
-                view! {
-                    <tr aria-current=shown>
-                        <td>{day.day}</td>
-                        {cells.map(|cell| view! { <td>{cell}</td> })}
-                    </tr>
-                }
+                el("tr")
+                    .attr_live("aria-current", shown)
+                    .child(el("td").child(day.day.to_string()))
+                    .child(cells.map(|cell| el("td").child(cell)))
             })
-            .collect_view()
+            .collect::<Node>()
     };
-    view! {
-        <details class="fold" id="day-table">
-            <summary>{words::SEASON_TABLE}</summary>
-            <Table heads=&words::SEASON_HEADS name=words::SEASON_TABLE>{rows}</Table>
-            <Working of=Worked::Days/>
-        </details>
-    }
+    el("details")
+        .class("fold")
+        .id("day-table")
+        .child(el("summary").child(words::SEASON_TABLE))
+        .child(titled_table(
+            &words::SEASON_HEADS,
+            words::SEASON_TABLE,
+            live(rows),
+        ))
+        .child(working(Worked::Days))
 }

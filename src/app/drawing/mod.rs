@@ -10,6 +10,8 @@ use std::time::Duration;
 use leptos::leptos_dom::helpers::IntervalHandle;
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live};
+
 pub use frame::Mark;
 
 use super::state::app;
@@ -109,11 +111,10 @@ impl Days {
 }
 
 /// Drawing, day, sentence, curves and table.
-#[component]
-pub fn Drawing() -> impl IntoView {
+pub fn drawing() -> Node {
     let app = app();
     let days = Days::new();
-    let of_outcome = move |what: fn(&Outcome, usize, crate::plan::UnitSystem) -> AnyView| {
+    let of_outcome = move |what: fn(&Outcome, usize, crate::plan::UnitSystem) -> Node| {
         move || {
             app.outcome.with(|outcome| {
                 outcome
@@ -129,24 +130,30 @@ pub fn Drawing() -> impl IntoView {
                 .is_some_and(|outcome| frame::Frame::of(&outcome.section).is_wide())
         })
     };
-    view! {
-        <section class="part drawing" id="drawing" class:playing=move || days.playing.get()>
-            <h3>{words::DRAWING}</h3>
-            <div class="seen" class:wide=wide>
-                <div class="picture">
-                    {of_outcome(|outcome, day, units| picture::picture(&outcome.section, day, units))}
-                </div>
-                <DayControl days/>
-                <curves::Curves days/>
-            </div>
-            <curves::DayTable days/>
-        </section>
-    }
+    el("section")
+        .class("part drawing")
+        .id("drawing")
+        .class_live("playing", move || days.playing.get())
+        .child(el("h3").child(words::DRAWING))
+        .child(
+            el("div")
+                .class("seen")
+                .class_live("wide", wide)
+                .child(
+                    el("div")
+                        .class("picture")
+                        .child(live(of_outcome(|outcome, day, units| {
+                            picture::picture(&outcome.section, day, units)
+                        }))),
+                )
+                .child(day_control(days))
+                .child(curves::curve_chart(days)),
+        )
+        .child(curves::day_table(days))
 }
 
 /// Play, the slider with the day that fails, and the day in words.
-#[component]
-fn DayControl(days: Days) -> impl IntoView {
+fn day_control(days: Days) -> Node {
     let app = app();
     let sentences = Memo::new(move |_| {
         app.outcome.with(|outcome| {
@@ -159,7 +166,7 @@ fn DayControl(days: Days) -> impl IntoView {
     // Room for the longest, so that nothing below moves with the day.
     let longest =
         move || sentences.with(|all| all.iter().max_by_key(|text| text.chars().count()).cloned());
-    let turn = move |event: leptos::ev::KeyboardEvent| {
+    let turn = move |event: &leptos::ev::KeyboardEvent| {
         let day = days.day.get_untracked();
         let to = match event.key().as_str() {
             "PageUp" => day + 7,
@@ -174,52 +181,82 @@ fn DayControl(days: Days) -> impl IntoView {
         Some((day as f64 / days.last.get().max(1) as f64).to_string())
     };
     let flag = move |day: usize| {
-        view! {
-            <button
-                type="button"
-                class="quiet flag"
-                id="failing-day"
-                on:click=move |_| days.go_to(day)
-            >
-                {move || words::failing_day(day, app.outcome.with(|outcome| {
-                    outcome.as_ref().and_then(|outcome| outcome.roots.failure.as_ref()).map(|failure| failure.kind)
-                }))}
-            </button>
-        }
+        el("button")
+            .attr("type", "button")
+            .class("quiet flag")
+            .id("failing-day")
+            .on("click", move || days.go_to(day))
+            .child(live(move || {
+                words::failing_day(
+                    day,
+                    app.outcome.with(|outcome| {
+                        outcome
+                            .as_ref()
+                            .and_then(|outcome| outcome.roots.failure.as_ref())
+                            .map(|failure| failure.kind)
+                    }),
+                )
+            }))
     };
-    view! {
-        <div class="day-control">
-            <button type="button" class="quiet" id="play" on:click=move |_| days.play()>
-                {move || if days.playing.get() { words::PAUSE } else { words::PLAY }}
-            </button>
-            <label class="days" class:failing=move || failing_at().is_some() style=("--at", failing_at)>
-                <span>{words::DAY_SLIDER}</span>
-                <input
-                    type="range"
-                    id="day"
-                    min="0"
-                    step="1"
-                    max=move || days.last.get().to_string()
-                    prop:value=move || days.day.get().to_string()
-                    aria-valuetext=move || words::day(days.day.get())
-                    on:input:target=move |event| {
-                        if let Ok(day) = event.target().value().parse() {
-                            days.go_to(day);
-                        }
+    el("div")
+        .class("day-control")
+        .child(
+            el("button")
+                .attr("type", "button")
+                .class("quiet")
+                .id("play")
+                .on("click", move || days.play())
+                .child(live(move || {
+                    if days.playing.get() {
+                        words::PAUSE
+                    } else {
+                        words::PLAY
                     }
-                    on:keydown=turn
-                />
-            </label>
-            {move || days.failing.get().map(flag)}
-            <div class="sentence">
-                <p
-                    id="section-sentence"
-                    aria-live=move || if days.playing.get() { "off" } else { "polite" }
-                >
-                    {move || sentences.with(|all| all.get(days.day.get()).cloned())}
-                </p>
-                <p class="room" aria-hidden="true">{longest}" 0000"</p>
-            </div>
-        </div>
-    }
+                })),
+        )
+        .child(
+            el("label")
+                .class("days")
+                .class_live("failing", move || failing_at().is_some())
+                .style_live("--at", failing_at)
+                .child(el("span").child(words::DAY_SLIDER))
+                .child(
+                    el("input")
+                        .attr("type", "range")
+                        .id("day")
+                        .attr("min", "0")
+                        .attr("step", "1")
+                        .attr_live("max", move || days.last.get().to_string())
+                        .value_live(move || days.day.get().to_string())
+                        .attr_live("aria-valuetext", move || words::day(days.day.get()))
+                        .on_value("input", move |value| {
+                            if let Ok(day) = value.parse() {
+                                days.go_to(day);
+                            }
+                        })
+                        .on_key(turn),
+                ),
+        )
+        .child(live(move || days.failing.get().map(flag)))
+        .child(
+            el("div")
+                .class("sentence")
+                .child(
+                    el("p")
+                        .id("section-sentence")
+                        .attr_live("aria-live", move || {
+                            if days.playing.get() { "off" } else { "polite" }
+                        })
+                        .child(live(move || {
+                            sentences.with(|all| all.get(days.day.get()).cloned())
+                        })),
+                )
+                .child(
+                    el("p")
+                        .class("room")
+                        .attr("aria-hidden", "true")
+                        .child(live(longest))
+                        .child(" 0000"),
+                ),
+        )
 }

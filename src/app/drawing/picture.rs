@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, el, several};
 
 use super::frame::{Frame, Mark, labels, wall_at};
 use super::plants;
@@ -11,34 +11,42 @@ use crate::app::words;
 use crate::plan::UnitSystem;
 
 /// The picture of one day with its labels.
-pub fn picture(section: &Section, day: usize, units: UnitSystem) -> AnyView {
+pub fn picture(section: &Section, day: usize, units: UnitSystem) -> Node {
     let frame = Frame::of(section);
     let now = section.days.get(day).copied().unwrap_or_default();
     let labels = labels(section, now, &frame);
     let (bar_mm, bar) = words::scale_bar(section.half_width_mm, units);
     let word = |class, place: f64, text: String| {
         // Moved by a transform: a label that follows the level is no shift of the layout.
-        view! {
-            <span class=class style:transform=format!("translateY({place:.2}cqh)")>{text}</span>
-        }
+        el("span")
+            .class(class)
+            .style("transform", format!("translateY({place:.2}cqh)"))
+            .child(text)
     };
-    view! {
-        <div
-            class="stage"
-            style=("--wide", format!("{:.1}", frame.width))
-            style=("--high", format!("{:.1}", frame.height))
-        >
-            {svg(section, &frame, now, day, &labels, bar_mm)}
-            <div class="labels" aria-hidden="true">
-                {labels
-                    .iter()
-                    .map(|&(mark, _, at)| word("word", frame.down(at), words::mark(mark).to_owned()))
-                    .collect_view()}
-            </div>
-        </div>
-        <p class="scale" aria-hidden="true">{bar}</p>
-    }
-    .into_any()
+    several()
+        .child(
+            el("div")
+                .class("stage")
+                .style("--wide", format!("{:.1}", frame.width))
+                .style("--high", format!("{:.1}", frame.height))
+                .child(svg(section, &frame, now, day, &labels, bar_mm))
+                .child(
+                    el("div").class("labels").attr("aria-hidden", "true").child(
+                        labels
+                            .iter()
+                            .map(|&(mark, _, at)| {
+                                word("word", frame.down(at), words::mark(mark).to_owned())
+                            })
+                            .collect::<Node>(),
+                    ),
+                ),
+        )
+        .child(
+            el("p")
+                .class("scale")
+                .attr("aria-hidden", "true")
+                .child(bar),
+        )
 }
 
 fn svg(
@@ -48,7 +56,7 @@ fn svg(
     day: usize,
     labels: &[(Mark, f64, f64)],
     bar_mm: f64,
-) -> AnyView {
+) -> Node {
     let half = section.half_width_mm;
     let wall = wall_path(section);
     let top = now.underside_mm + section.cover_mm;
@@ -62,9 +70,12 @@ fn svg(
                 // Neighbours are mirrored, so that a row does not look stamped.
                 let side = if index % 2 == 0 { 1 } else { -1 };
                 let place = format!("translate({middle} {top}) scale({side} 1)");
-                view! { <use class=class href=what transform=place/> }
+                el("use")
+                    .class(class)
+                    .attr("href", what)
+                    .attr("transform", place)
             })
-            .collect_view()
+            .collect::<Node>()
     };
     // Where there is solution and neither pot nor root touches it.
     let wilts = !now.contact && !now.reached;
@@ -76,52 +87,83 @@ fn svg(
         y = frame.bar(),
         h = frame.width * 0.012
     );
-    view! {
-        <svg
-            class="section"
-            id="section"
-            viewBox=frame.view_box()
-            role="img"
-            aria-label=words::DRAWING
-            aria-describedby="section-sentence"
-            data-day=day
-            data-level-mm=now.level_mm
-            data-underside-mm=now.underside_mm
-            data-tip-mm=now.tip_mm
-            data-foot-mm=now.foot_mm
-            data-rim-mm=section.rim_mm
-        >
-            <defs>
-                <clipPath id="inside"><path d=inside_path(section, top)/></clipPath>
-                <g id="roots">
-                    <path class="root in-air" d=air_roots/>
-                    <path class="root" d=water_roots/>
-                </g>
-                <g id="plant">
-                    <path class=medium d=plants::medium_path(section)/>
-                    <path class="pot" d=plants::pot_path(section)/>
-                    {plants::head(section, now.head_share, wilts)}
-                </g>
-            </defs>
-            <g transform="scale(1 -1)">
-                <path class="ground" d=ground/>
-                <g clip-path="url(#inside)">
-                    <path class="air" d=format!("{wall}Z")/>
-                    <rect class="solution" x=-half y=0 width=half * 2.0 height=now.level_mm/>
-                    <path class="surface" d=format!("M{} {}H{half}", -half, now.level_mm)/>
-                    {set("#roots", "rooted")}
-                </g>
-                {pipes(section)}
-                <path class="wall" d=wall/>
-                {cover(section, now)}
-                {set("#plant", "plant")}
-                <path class="mark" d=fill_tick(section, frame)/>
-                <path class="leader" d=leaders(section, frame, labels)/>
-                <path class="bar" d=bar/>
-            </g>
-        </svg>
-    }
-    .into_any()
+    el("svg")
+        .class("section")
+        .id("section")
+        .attr("viewBox", frame.view_box())
+        .attr("role", "img")
+        .attr("aria-label", words::DRAWING)
+        .attr("aria-describedby", "section-sentence")
+        .attr("data-day", day)
+        .attr("data-level-mm", now.level_mm)
+        .attr("data-underside-mm", now.underside_mm)
+        .attr("data-tip-mm", now.tip_mm)
+        .attr("data-foot-mm", now.foot_mm)
+        .attr("data-rim-mm", section.rim_mm)
+        .child(
+            el("defs")
+                .child(
+                    el("clipPath")
+                        .id("inside")
+                        .child(el("path").attr("d", inside_path(section, top))),
+                )
+                .child(
+                    el("g")
+                        .id("roots")
+                        .child(el("path").class("root in-air").attr("d", air_roots))
+                        .child(el("path").class("root").attr("d", water_roots)),
+                )
+                .child(
+                    el("g")
+                        .id("plant")
+                        .child(
+                            el("path")
+                                .class(medium)
+                                .attr("d", plants::medium_path(section)),
+                        )
+                        .child(el("path").class("pot").attr("d", plants::pot_path(section)))
+                        .child(plants::head(section, now.head_share, wilts)),
+                ),
+        )
+        .child(
+            el("g")
+                .attr("transform", "scale(1 -1)")
+                .child(el("path").class("ground").attr("d", ground))
+                .child(
+                    el("g")
+                        .attr("clip-path", "url(#inside)")
+                        .child(el("path").class("air").attr("d", format!("{wall}Z")))
+                        .child(
+                            el("rect")
+                                .class("solution")
+                                .attr("x", -half)
+                                .attr("y", 0)
+                                .attr("width", half * 2.0)
+                                .attr("height", now.level_mm),
+                        )
+                        .child(
+                            el("path")
+                                .class("surface")
+                                .attr("d", format!("M{} {}H{half}", -half, now.level_mm)),
+                        )
+                        .child(set("#roots", "rooted")),
+                )
+                .child(pipes(section))
+                .child(el("path").class("wall").attr("d", wall))
+                .child(cover(section, now))
+                .child(set("#plant", "plant"))
+                .child(
+                    el("path")
+                        .class("mark")
+                        .attr("d", fill_tick(section, frame)),
+                )
+                .child(
+                    el("path")
+                        .class("leader")
+                        .attr("d", leaders(section, frame, labels)),
+                )
+                .child(el("path").class("bar").attr("d", bar)),
+        )
 }
 
 /// The outline of the inner wall: down the left side, up the right.
@@ -142,17 +184,23 @@ fn inside_path(section: &Section, top: f64) -> String {
     format!("{}V{top}H{}Z", wall_path(section), -edge)
 }
 
-fn pipes(section: &Section) -> impl IntoView + use<> {
+fn pipes(section: &Section) -> Node {
     let radius = section.pipe_mm / 2.0;
     section
         .pipes
         .iter()
-        .map(|middle| view! { <circle class="pipe" cx=*middle cy=radius r=radius/> })
-        .collect_view()
+        .map(|middle| {
+            el("circle")
+                .class("pipe")
+                .attr("cx", *middle)
+                .attr("cy", radius)
+                .attr("r", radius)
+        })
+        .collect::<Node>()
 }
 
 /// The cover on the rim, or the boards where they float or rest.
-fn cover(section: &Section, now: Moment) -> impl IntoView + use<> {
+fn cover(section: &Section, now: Moment) -> Node {
     let edge = section
         .wall
         .last()
@@ -166,11 +214,14 @@ fn cover(section: &Section, now: Moment) -> impl IntoView + use<> {
     pieces
         .into_iter()
         .map(|(left, right)| {
-            view! {
-                <rect class="cover" x=left y=now.underside_mm width=right - left height=height/>
-            }
+            el("rect")
+                .class("cover")
+                .attr("x", left)
+                .attr("y", now.underside_mm)
+                .attr("width", right - left)
+                .attr("height", height)
         })
-        .collect_view()
+        .collect::<Node>()
 }
 
 /// The fill mark on the wall.

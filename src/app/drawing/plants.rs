@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, el};
 
 use crate::advice::{Moment, Section};
 
@@ -73,7 +73,7 @@ fn leaf(angle: f64, length: f64) -> String {
 }
 
 /// The head of a plant that has reached a share of its full mass, and whether it wilts.
-pub fn head(section: &Section, share: f64, wilts: bool) -> impl IntoView + use<> {
+pub fn head(section: &Section, share: f64, wilts: bool) -> Node {
     // A head's width goes with the square root of its mass; a seedling stays visible.
     let size = share.sqrt().max(0.18);
     let full = section.head_width_mm * 0.53;
@@ -90,9 +90,9 @@ pub fn head(section: &Section, share: f64, wilts: bool) -> impl IntoView + use<>
             let angle = side * (0.06 + lean * age * age.sqrt());
             let length = full * age.sqrt().min(size * 1.2) * (1.0 - 0.012 * f64::from(index));
             let tone = ["leaf old", "leaf", "leaf young"][(index * 3 / LEAVES) as usize % 3];
-            Some(view! { <path class=tone d=leaf(angle, length)/> })
+            Some(el("path").class(tone).attr("d", leaf(angle, length)))
         })
-        .collect_view()
+        .collect::<Node>()
 }
 
 /// Numbers that look like chance and never change: a plant has the same roots on every day.

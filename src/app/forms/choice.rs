@@ -4,7 +4,9 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::number::{FieldFrame, described_by};
+use crate::app::browser::dom::{Node, el, live};
+
+use super::number::{described_by, field_frame};
 use crate::app::state::{app, field_id};
 use crate::app::words::{self, Worded};
 use crate::catalog::Keyed;
@@ -22,32 +24,26 @@ fn options<T: Keyed + Worded>() -> Options {
 
 /// A choice from a list. `pick` finds it in the plan, `choose` makes it. Only this shell is made
 /// for each kind of list; the box itself is made once.
-#[component]
-pub fn ChoiceField<T>(
-    field: Field,
-    pick: fn(&Plan) -> &Pick<T>,
-    choose: fn(&mut Plan, T),
-) -> impl IntoView
+pub fn choice_field<T>(field: Field, pick: fn(&Plan) -> &Pick<T>, choose: fn(&mut Plan, T)) -> Node
 where
     T: Keyed + Worded + Send + Sync,
 {
-    ChoiceBox(ChoiceBoxProps {
+    choice_box(
         field,
-        options: options::<T>(),
-        pick: Arc::new(move |plan| pick(plan).key().to_owned()),
-        choose: Arc::new(move |plan, key| {
+        options::<T>(),
+        Arc::new(move |plan| pick(plan).key().to_owned()),
+        Arc::new(move |plan, key| {
             if let Some(item) = T::from_key(key) {
                 choose(plan, item);
             }
         }),
-    })
+    )
 }
 
 type PickKey = Arc<dyn Fn(&Plan) -> String + Send + Sync>;
 type ChooseKey = Arc<dyn Fn(&mut Plan, &str) + Send + Sync>;
 
-#[component]
-fn ChoiceBox(field: Field, options: Options, pick: PickKey, choose: ChooseKey) -> impl IntoView {
+fn choice_box(field: Field, options: Options, pick: PickKey, choose: ChooseKey) -> Node {
     let app = app();
     let chosen = Memo::new(move |_| {
         app.plan
@@ -62,70 +58,76 @@ fn ChoiceBox(field: Field, options: Options, pick: PickKey, choose: ChooseKey) -
     });
     let options = StoredValue::new(options);
     let choose = StoredValue::new(choose);
-    view! {
-        <FieldFrame field>
-            <select
-                id=field_id(field)
-                name=field_id(field)
-                on:change:target=move |event| {
-                    let key = event.target().value();
-                    app.edit(|plan| choose.get_value()(plan, &key));
-                }
-                prop:value=move || chosen.get()
-                aria-describedby=described_by(field)
-                aria-invalid=move || app.problem_of(field).map(|_| "true")
-            >
-                {move || stranger.get().map(|key| view! {
-                    <option value=key.clone() selected>{words::unknown_choice(&key)}</option>
-                })}
-                {options
+    field_frame(field, move || {
+        el("select")
+            .id(field_id(field))
+            .attr("name", field_id(field))
+            .on_value("change", move |value| {
+                let key = value;
+                app.edit(|plan| choose.get_value()(plan, &key));
+            })
+            .value_live(move || chosen.get())
+            .attr("aria-describedby", described_by(field))
+            .attr_live("aria-invalid", move || {
+                app.problem_of(field).map(|_| "true")
+            })
+            .child(live(move || {
+                stranger.get().map(|key| {
+                    el("option")
+                        .attr("value", key.clone())
+                        .attr("selected", true)
+                        .child(words::unknown_choice(&key))
+                })
+            }))
+            .child(
+                options
                     .get_value()
                     .into_iter()
-                    .map(|(key, word)| view! {
-                        <option value=key selected=move || chosen.get() == key>{word}</option>
+                    .map(|(key, word)| {
+                        el("option")
+                            .attr("value", key)
+                            .attr_live("selected", move || chosen.get() == key)
+                            .child(word)
                     })
-                    .collect_view()}
-            </select>
-        </FieldFrame>
-    }
+                    .collect::<Node>(),
+            )
+    })
 }
 
 /// A list whose choice fills in other fields and is then forgotten.
-#[component]
-pub fn PresetField<T>(
-    /// Element id.
+pub fn preset_field<T>(
     id: &'static str,
-    /// Label above it.
     label: &'static str,
-    /// Its first, empty line.
     first: &'static str,
-    /// What a choice does.
     choose: fn(&mut Plan, T),
-) -> impl IntoView
+) -> Node
 where
     T: Keyed + Worded + Send + Sync,
 {
     let app = app();
-    view! {
-        <div class="field">
-            <label for=id>{label}</label>
-            <select
-                id=id
-                on:change:target=move |event| {
-                    let list = event.target();
-                    if let Some(item) = T::from_key(&list.value()) {
+    el("div")
+        .class("field")
+        .child(el("label").attr("for", id).child(label))
+        .child(
+            el("select")
+                .id(id)
+                // The list fills in; it does not say what stands there now.
+                .on_pick(move |key| {
+                    if let Some(item) = T::from_key(&key) {
                         app.edit(|plan| choose(plan, item));
                     }
-                    // The list fills in; it does not say what stands there now.
-                    list.set_value("");
-                }
-            >
-                <option value="" selected>{first}</option>
-                {options::<T>()
-                    .into_iter()
-                    .map(|(key, word)| view! { <option value=key>{word}</option> })
-                    .collect_view()}
-            </select>
-        </div>
-    }
+                })
+                .child(
+                    el("option")
+                        .attr("value", "")
+                        .attr("selected", true)
+                        .child(first),
+                )
+                .child(
+                    options::<T>()
+                        .into_iter()
+                        .map(|(key, word)| el("option").attr("value", key).child(word))
+                        .collect::<Node>(),
+                ),
+        )
 }

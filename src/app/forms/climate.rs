@@ -1,48 +1,55 @@
 //! Step 4: the climate.
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, several};
 
 use super::container::numbers;
-use super::{ChoiceField, Group, NumberField};
+use super::{choice_field, group, number_field};
 use crate::app::words;
 use crate::catalog::climates::ClimateChoice;
 use crate::catalog::shelters::Shelter;
 use crate::plan::{DaylightBy, Field, Pick, Plan};
 
 /// The form.
-#[component]
-pub fn ClimateForm() -> impl IntoView {
-    view! {
-        <Group name=words::GROUP_PLACE>
-            <ChoiceField<ClimateChoice>
-                field=Field::ClimateKind
-                pick=|plan| &plan.climate.kind
-                choose=Plan::choose_climate
-            />
-            <ChoiceField<Shelter>
-                field=Field::Shelter
-                pick=|plan| &plan.climate.shelter
-                choose=Plan::choose_shelter
-            />
-            {numbers(&[Field::Latitude, Field::Elevation])}
-        </Group>
-        <Group name=words::GROUP_AIR>
-            {numbers(&[Field::TemperatureMin, Field::TemperatureMax, Field::Humidity])}
-        </Group>
-        <Group name=words::GROUP_LIGHT>
-            <ChoiceField<DaylightBy>
-                field=Field::DaylightBy
-                pick=|plan| &plan.climate.daylight_by
-                choose=|plan, by| plan.climate.daylight_by = Pick::Known(by)
-            />
-            {numbers(&[
-                Field::SolarRadiation,
-                Field::Sunshine,
-                Field::LightThrough,
-                Field::LampFlux,
-                Field::LampHours,
-            ])}
-            <NumberField field=Field::CarbonDioxide/>
-        </Group>
-    }
+pub fn climate_form() -> Node {
+    several()
+        .child(group(
+            words::GROUP_PLACE,
+            several()
+                .child(choice_field::<ClimateChoice>(
+                    Field::ClimateKind,
+                    |plan| &plan.climate.kind,
+                    Plan::choose_climate,
+                ))
+                .child(choice_field::<Shelter>(
+                    Field::Shelter,
+                    |plan| &plan.climate.shelter,
+                    Plan::choose_shelter,
+                ))
+                .child(numbers(&[Field::Latitude, Field::Elevation])),
+        ))
+        .child(group(
+            words::GROUP_AIR,
+            numbers(&[
+                Field::TemperatureMin,
+                Field::TemperatureMax,
+                Field::Humidity,
+            ]),
+        ))
+        .child(group(
+            words::GROUP_LIGHT,
+            several()
+                .child(choice_field::<DaylightBy>(
+                    Field::DaylightBy,
+                    |plan| &plan.climate.daylight_by,
+                    |plan, by| plan.climate.daylight_by = Pick::Known(by),
+                ))
+                .child(numbers(&[
+                    Field::SolarRadiation,
+                    Field::Sunshine,
+                    Field::LightThrough,
+                    Field::LampFlux,
+                    Field::LampHours,
+                ]))
+                .child(number_field(Field::CarbonDioxide)),
+        ))
 }

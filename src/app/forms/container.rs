@@ -2,9 +2,11 @@
 
 use leptos::prelude::*;
 
-use super::build::BuildForm;
-use super::number::MeasuredPairs;
-use super::{ChoiceField, Group, NumberField, PresetField};
+use crate::app::browser::dom::{Node, given, live, several};
+
+use super::build::build_form;
+use super::number::measured_pairs;
+use super::{choice_field, group, number_field, preset_field};
 use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::foams::Foam;
@@ -14,12 +16,11 @@ use crate::catalog::vessels::VesselChoice;
 use crate::plan::{Field, Method, Pick, PipeEnds, Plan, Shape};
 
 /// The form.
-#[component]
 #[expect(
     clippy::too_many_lines,
     reason = "one form, top to bottom, as it is seen"
 )]
-pub fn ContainerForm() -> impl IntoView {
+pub fn container_form() -> Node {
     let app = app();
     let floats = Memo::new(move |_| {
         app.plan.with(|plan| {
@@ -34,106 +35,117 @@ pub fn ContainerForm() -> impl IntoView {
             words::GROUP_POT
         }
     });
-    view! {
-        <Group name=words::GROUP_VESSEL>
-            <ChoiceField<Method>
-                field=Field::Method
-                pick=|plan| &plan.container.method
-                choose=Plan::choose_method
-            />
-            <PresetField<VesselChoice>
-                id="preset-vessel"
-                label=words::LABEL_PRESET_VESSEL
-                first=words::PRESET_VESSEL
-                choose=Plan::choose_vessel
-            />
-            <ChoiceField<Shape>
-                field=Field::Shape
-                pick=|plan| &plan.container.shape
-                choose=|plan, shape| plan.container.shape = Pick::Known(shape)
-            />
-            {numbers(&[
-                Field::Length,
-                Field::Width,
-                Field::BottomLength,
-                Field::BottomWidth,
-                Field::Diameter,
-                Field::TopDiameter,
-                Field::BottomDiameter,
-                Field::Height,
-                Field::BodyHeight,
-                Field::ShoulderHeight,
-                Field::NeckDiameter,
-                Field::NeckHeight,
-            ])}
-            <MeasuredPairs/>
-            <NumberField field=Field::Count/>
-        </Group>
-        <Show when=move || floats.get()>
-            <Group name=words::GROUP_BOARDS>
-                {numbers(&[
-                    Field::BoardLength,
-                    Field::BoardWidth,
-                    Field::BoardThickness,
-                    Field::BoardCount,
-                ])}
-                <ChoiceField<Foam>
-                    field=Field::Foam
-                    pick=|plan| &plan.container.foam
-                    choose=|plan, foam| plan.container.foam = Pick::Known(foam)
-                />
-            </Group>
-            <Group name=words::GROUP_PIPES>
-                <ChoiceField<PipeChoice>
-                    field=Field::Pipe
-                    pick=|plan| &plan.container.pipe
-                    choose=|plan, pipe| plan.container.pipe = Pick::Known(pipe)
-                />
-                {numbers(&[
-                    Field::PipeOutsideDiameter,
-                    Field::PipeWall,
-                    Field::PipeCount,
-                    Field::PipeSpacing,
-                ])}
-                <ChoiceField<PipeMaterial>
-                    field=Field::PipeMaterial
-                    pick=|plan| &plan.container.pipe_material
-                    choose=|plan, material| plan.container.pipe_material = Pick::Known(material)
-                />
-                <ChoiceField<PipeEnds>
-                    field=Field::PipeEnds
-                    pick=|plan| &plan.container.pipe_ends
-                    choose=|plan, ends| plan.container.pipe_ends = Pick::Known(ends)
-                />
-            </Group>
-        </Show>
-        <Group name=pots>
-            <PresetField<PotChoice>
-                id="preset-pot"
-                label=words::LABEL_PRESET_POT
-                first=words::PRESET_POT
-                choose=Plan::choose_pot
-            />
-            {numbers(&[
-                Field::CoverThickness,
-                Field::PotHeight,
-                Field::PotTopDiameter,
-                Field::PotBottomDiameter,
-                Field::PotFlangeDiameter,
-                Field::PotImmersion,
-            ])}
-        </Group>
-        <Group name=words::GROUP_FILL>
-            <NumberField field=Field::FillDepth/>
-        </Group>
-        <BuildForm/>
-    }
+    several()
+        .child(group(
+            words::GROUP_VESSEL,
+            several()
+                .child(choice_field::<Method>(
+                    Field::Method,
+                    |plan| &plan.container.method,
+                    Plan::choose_method,
+                ))
+                .child(preset_field::<VesselChoice>(
+                    "preset-vessel",
+                    words::LABEL_PRESET_VESSEL,
+                    words::PRESET_VESSEL,
+                    Plan::choose_vessel,
+                ))
+                .child(choice_field::<Shape>(
+                    Field::Shape,
+                    |plan| &plan.container.shape,
+                    |plan, shape| plan.container.shape = Pick::Known(shape),
+                ))
+                .child(numbers(&[
+                    Field::Length,
+                    Field::Width,
+                    Field::BottomLength,
+                    Field::BottomWidth,
+                    Field::Diameter,
+                    Field::TopDiameter,
+                    Field::BottomDiameter,
+                    Field::Height,
+                    Field::BodyHeight,
+                    Field::ShoulderHeight,
+                    Field::NeckDiameter,
+                    Field::NeckHeight,
+                ]))
+                .child(measured_pairs())
+                .child(number_field(Field::Count)),
+        ))
+        .child(given(
+            move || floats.get(),
+            move || {
+                several()
+                    .child(group(
+                        words::GROUP_BOARDS,
+                        several()
+                            .child(numbers(&[
+                                Field::BoardLength,
+                                Field::BoardWidth,
+                                Field::BoardThickness,
+                                Field::BoardCount,
+                            ]))
+                            .child(choice_field::<Foam>(
+                                Field::Foam,
+                                |plan| &plan.container.foam,
+                                |plan, foam| plan.container.foam = Pick::Known(foam),
+                            )),
+                    ))
+                    .child(group(
+                        words::GROUP_PIPES,
+                        several()
+                            .child(choice_field::<PipeChoice>(
+                                Field::Pipe,
+                                |plan| &plan.container.pipe,
+                                |plan, pipe| plan.container.pipe = Pick::Known(pipe),
+                            ))
+                            .child(numbers(&[
+                                Field::PipeOutsideDiameter,
+                                Field::PipeWall,
+                                Field::PipeCount,
+                                Field::PipeSpacing,
+                            ]))
+                            .child(choice_field::<PipeMaterial>(
+                                Field::PipeMaterial,
+                                |plan| &plan.container.pipe_material,
+                                |plan, material| {
+                                    plan.container.pipe_material = Pick::Known(material)
+                                },
+                            ))
+                            .child(choice_field::<PipeEnds>(
+                                Field::PipeEnds,
+                                |plan| &plan.container.pipe_ends,
+                                |plan, ends| plan.container.pipe_ends = Pick::Known(ends),
+                            )),
+                    ))
+            },
+        ))
+        .child(group(
+            live(move || pots.get()),
+            several()
+                .child(preset_field::<PotChoice>(
+                    "preset-pot",
+                    words::LABEL_PRESET_POT,
+                    words::PRESET_POT,
+                    Plan::choose_pot,
+                ))
+                .child(numbers(&[
+                    Field::CoverThickness,
+                    Field::PotHeight,
+                    Field::PotTopDiameter,
+                    Field::PotBottomDiameter,
+                    Field::PotFlangeDiameter,
+                    Field::PotImmersion,
+                ])),
+        ))
+        .child(group(words::GROUP_FILL, number_field(Field::FillDepth)))
+        .child(build_form())
 }
 
 /// Number fields in a row.
-pub(super) fn numbers(fields: &[Field]) -> impl IntoView + use<> {
+pub(super) fn numbers(fields: &[Field]) -> Node {
     fields
         .iter()
-        .map(|&field| view! { <NumberField field/> })
-        .collect_view()
+        .map(|&field| number_field(field))
+        .collect::<Node>()
 }

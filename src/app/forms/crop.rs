@@ -1,48 +1,55 @@
 //! Step 2: the crop.
 
-use leptos::prelude::*;
+use crate::app::browser::dom::{Node, several};
 
 use super::container::numbers;
-use super::{ChoiceField, DateField, Group, NumberField};
+use super::{choice_field, date_field, group, number_field};
 use crate::app::words;
 use crate::catalog::crops::CropKind;
 use crate::plan::{DateMeaning, Field, Pattern, Pick};
 
 /// The form.
-#[component]
-pub fn CropForm() -> impl IntoView {
-    view! {
-        <Group name=words::GROUP_PLANTS>
-            <ChoiceField<CropKind>
-                field=Field::CropKind
-                pick=|plan| &plan.crop.kind
-                choose=|plan, kind| plan.crop.kind = Pick::Known(kind)
-            />
-            {numbers(&[Field::PlantsPerContainer, Field::SpacingAcross, Field::SpacingAlong])}
-            <ChoiceField<Pattern>
-                field=Field::Pattern
-                pick=|plan| &plan.crop.pattern
-                choose=|plan, pattern| plan.crop.pattern = Pick::Known(pattern)
-            />
-        </Group>
-        <Group name=words::GROUP_DATES>
-            <DateField field=Field::Date/>
-            <ChoiceField<DateMeaning>
-                field=Field::DateMeaning
-                pick=|plan| &plan.crop.date_meaning
-                choose=|plan, meaning| plan.crop.date_meaning = Pick::Known(meaning)
-            />
-            <NumberField field=Field::SeedlingAge/>
-        </Group>
-        <Group name=words::GROUP_HARVEST>
-            {numbers(&[
+pub fn crop_form() -> Node {
+    several()
+        .child(group(
+            words::GROUP_PLANTS,
+            several()
+                .child(choice_field::<CropKind>(
+                    Field::CropKind,
+                    |plan| &plan.crop.kind,
+                    |plan, kind| plan.crop.kind = Pick::Known(kind),
+                ))
+                .child(numbers(&[
+                    Field::PlantsPerContainer,
+                    Field::SpacingAcross,
+                    Field::SpacingAlong,
+                ]))
+                .child(choice_field::<Pattern>(
+                    Field::Pattern,
+                    |plan| &plan.crop.pattern,
+                    |plan, pattern| plan.crop.pattern = Pick::Known(pattern),
+                )),
+        ))
+        .child(group(
+            words::GROUP_DATES,
+            several()
+                .child(date_field(Field::Date))
+                .child(choice_field::<DateMeaning>(
+                    Field::DateMeaning,
+                    |plan| &plan.crop.date_meaning,
+                    |plan, meaning| plan.crop.date_meaning = Pick::Known(meaning),
+                ))
+                .child(number_field(Field::SeedlingAge)),
+        ))
+        .child(group(
+            words::GROUP_HARVEST,
+            numbers(&[
                 Field::TargetHead,
                 Field::GrowthFactor,
                 Field::WaterFactor,
                 Field::TurnaroundDays,
                 Field::People,
                 Field::HeadsPerPersonWeek,
-            ])}
-        </Group>
-    }
+            ]),
+        ))
 }

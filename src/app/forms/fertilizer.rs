@@ -2,10 +2,12 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, several};
+
 use super::container::numbers;
-use super::salts::SaltShelf;
-use super::{ChoiceField, Group, NumberField, wrong_within};
-use crate::app::materials::{KeepBlend, KeptBlends};
+use super::salts::salt_shelf;
+use super::{choice_field, group, number_field, wrong_within};
+use crate::app::materials::{keep_blend, kept_blends};
 use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::blends::BlendChoice;
@@ -13,8 +15,7 @@ use crate::catalog::recipes::RecipeChoice;
 use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Pick, Plan, StrengthBy, WaterKind};
 
 /// The form.
-#[component]
-pub fn FertilizerForm() -> impl IntoView {
+pub fn fertilizer_form() -> Node {
     let app = app();
     let dosing = Memo::new(move |_| {
         app.plan.with(|plan| {
@@ -23,84 +24,102 @@ pub fn FertilizerForm() -> impl IntoView {
         })
     });
     let unless_salts = move || dosing.get() != Some(Dosing::Salts);
-    view! {
-        <Water/>
-        <Group name=words::GROUP_BLEND>
-            <ChoiceField<Dosing>
-                field=Field::Dosing
-                pick=|plan| &plan.fertilizer.dosing
-                choose=|plan, dosing| plan.fertilizer.dosing = Pick::Known(dosing)
-            />
-            <ChoiceField<BlendChoice>
-                field=Field::Blend
-                pick=|plan| &plan.fertilizer.blend
-                choose=Plan::choose_blend
-            />
-            <Show when=unless_salts>
-                <KeptBlends/>
-                <LabelLines/>
-            </Show>
-        </Group>
-        <Show when=move || dosing.get() == Some(Dosing::Stocks)>
-            <Group name=words::GROUP_STOCKS>
-                <ChoiceField<CalciumNitrate>
-                    field=Field::CalciumNitrate
-                    pick=|plan| &plan.fertilizer.calcium_nitrate
-                    choose=|plan, salt| plan.fertilizer.calcium_nitrate = Pick::Known(salt)
-                />
-                {numbers(&[
-                    Field::StockACalciumNitrate,
-                    Field::StockBBlend,
-                    Field::StockBMagnesiumSulfate,
-                    Field::StockVolume,
-                    Field::StoreTemperature,
-                ])}
-            </Group>
-        </Show>
-        <Show when=unless_salts>
-            <Group name=words::GROUP_STRENGTH>
-                <ChoiceField<StrengthBy>
-                    field=Field::StrengthBy
-                    pick=|plan| &plan.fertilizer.strength_by
-                    choose=|plan, by| plan.fertilizer.strength_by = Pick::Known(by)
-                />
-                {numbers(&[Field::TargetConductivity, Field::TargetNitrogen])}
-            </Group>
-        </Show>
-        <Show when=move || !unless_salts()>
-            <Group name=words::GROUP_RECIPE>
-                <ChoiceField<RecipeChoice>
-                    field=Field::Recipe
-                    pick=|plan| &plan.fertilizer.recipe
-                    choose=|plan, recipe| plan.fertilizer.recipe = Pick::Known(recipe)
-                />
-                <NumberField field=Field::RecipeStrength/>
-                <SaltShelf/>
-            </Group>
-        </Show>
-        <Group name=words::GROUP_ACID>
-            <ChoiceField<AcidChoice>
-                field=Field::Acid
-                pick=|plan| &plan.fertilizer.acid
-                choose=Plan::choose_acid
-            />
-            {numbers(&[Field::AcidStrength, Field::AcidDensity, Field::TargetPh])}
-        </Group>
-        <More/>
-    }
+    several()
+        .child(water())
+        .child(group(
+            words::GROUP_BLEND,
+            several()
+                .child(choice_field::<Dosing>(
+                    Field::Dosing,
+                    |plan| &plan.fertilizer.dosing,
+                    |plan, dosing| plan.fertilizer.dosing = Pick::Known(dosing),
+                ))
+                .child(choice_field::<BlendChoice>(
+                    Field::Blend,
+                    |plan| &plan.fertilizer.blend,
+                    Plan::choose_blend,
+                ))
+                .child(given(unless_salts, move || {
+                    several().child(kept_blends()).child(label_lines())
+                })),
+        ))
+        .child(given(
+            move || dosing.get() == Some(Dosing::Stocks),
+            move || {
+                group(
+                    words::GROUP_STOCKS,
+                    several()
+                        .child(choice_field::<CalciumNitrate>(
+                            Field::CalciumNitrate,
+                            |plan| &plan.fertilizer.calcium_nitrate,
+                            |plan, salt| plan.fertilizer.calcium_nitrate = Pick::Known(salt),
+                        ))
+                        .child(numbers(&[
+                            Field::StockACalciumNitrate,
+                            Field::StockBBlend,
+                            Field::StockBMagnesiumSulfate,
+                            Field::StockVolume,
+                            Field::StoreTemperature,
+                        ])),
+                )
+            },
+        ))
+        .child(given(unless_salts, move || {
+            group(
+                words::GROUP_STRENGTH,
+                several()
+                    .child(choice_field::<StrengthBy>(
+                        Field::StrengthBy,
+                        |plan| &plan.fertilizer.strength_by,
+                        |plan, by| plan.fertilizer.strength_by = Pick::Known(by),
+                    ))
+                    .child(numbers(&[Field::TargetConductivity, Field::TargetNitrogen])),
+            )
+        }))
+        .child(given(
+            move || !unless_salts(),
+            move || {
+                group(
+                    words::GROUP_RECIPE,
+                    several()
+                        .child(choice_field::<RecipeChoice>(
+                            Field::Recipe,
+                            |plan| &plan.fertilizer.recipe,
+                            |plan, recipe| plan.fertilizer.recipe = Pick::Known(recipe),
+                        ))
+                        .child(number_field(Field::RecipeStrength))
+                        .child(salt_shelf()),
+                )
+            },
+        ))
+        .child(group(
+            words::GROUP_ACID,
+            several()
+                .child(choice_field::<AcidChoice>(
+                    Field::Acid,
+                    |plan| &plan.fertilizer.acid,
+                    Plan::choose_acid,
+                ))
+                .child(numbers(&[
+                    Field::AcidStrength,
+                    Field::AcidDensity,
+                    Field::TargetPh,
+                ])),
+        ))
+        .child(more())
 }
 
 /// The raw water.
-#[component]
-fn Water() -> impl IntoView {
-    view! {
-        <Group name=words::GROUP_WATER>
-            <ChoiceField<WaterKind>
-                field=Field::WaterKind
-                pick=|plan| &plan.fertilizer.water_kind
-                choose=|plan, kind| plan.fertilizer.water_kind = Pick::Known(kind)
-            />
-            {numbers(&[
+fn water() -> Node {
+    group(
+        words::GROUP_WATER,
+        several()
+            .child(choice_field::<WaterKind>(
+                Field::WaterKind,
+                |plan| &plan.fertilizer.water_kind,
+                |plan, kind| plan.fertilizer.water_kind = Pick::Known(kind),
+            ))
+            .child(numbers(&[
                 Field::RawWaterConductivity,
                 Field::WaterPh,
                 Field::WaterAlkalinity,
@@ -111,14 +130,12 @@ fn Water() -> impl IntoView {
                 Field::WaterChloride,
                 Field::WaterSulfate,
                 Field::WaterNitrate,
-            ])}
-        </Group>
-    }
+            ])),
+    )
 }
 
 /// More crops on one charge, and prices, folded away unless one of them is wrong.
-#[component]
-fn More() -> impl IntoView {
+fn more() -> Node {
     const FIELDS: [Field; 5] = [
         Field::CropsInARow,
         Field::PriceBlend,
@@ -128,39 +145,39 @@ fn More() -> impl IntoView {
     ];
     let app = app();
     let unfold = wrong_within(|field| FIELDS.contains(&field));
-    view! {
-        <details class="fold" prop:open=move || unfold.get()>
-            <summary>{words::GROUP_MORE}</summary>
-            <div class="fields">
-                {numbers(&FIELDS)}
-                <div class="field">
-                    <label for="currency">{words::CURRENCY}</label>
-                    <input
-                        id="currency"
-                        type="text"
-                        autocomplete="off"
-                        maxlength="8"
-                        prop:value=move || {
-                            app.plan.with(|plan| {
-                                plan.as_ref()
-                                    .map(|plan| plan.fertilizer.currency.clone())
-                                    .unwrap_or_default()
+    el("details")
+        .class("fold")
+        .open_live(move || unfold.get())
+        .child(el("summary").child(words::GROUP_MORE))
+        .child(
+            el("div").class("fields").child(numbers(&FIELDS)).child(
+                el("div")
+                    .class("field")
+                    .child(el("label").attr("for", "currency").child(words::CURRENCY))
+                    .child(
+                        el("input")
+                            .id("currency")
+                            .attr("type", "text")
+                            .attr("autocomplete", "off")
+                            .attr("maxlength", "8")
+                            .value_live(move || {
+                                app.plan.with(|plan| {
+                                    plan.as_ref()
+                                        .map(|plan| plan.fertilizer.currency.clone())
+                                        .unwrap_or_default()
+                                })
                             })
-                        }
-                        on:input:target=move |event| {
-                            let sign = event.target().value();
-                            app.edit(|plan| plan.fertilizer.currency = sign);
-                        }
-                    />
-                </div>
-            </div>
-        </details>
-    }
+                            .on_value("input", move |value| {
+                                let sign = value;
+                                app.edit(|plan| plan.fertilizer.currency = sign);
+                            }),
+                    ),
+            ),
+        )
 }
 
 /// The label of the blend, folded away unless it is wrong or copied by the grower.
-#[component]
-fn LabelLines() -> impl IntoView {
+fn label_lines() -> Node {
     let app = app();
     let wrong = wrong_within(|field| field.path().starts_with("fertilizer.label"));
     let unfold = Memo::new(move |_| {
@@ -169,11 +186,14 @@ fn LabelLines() -> impl IntoView {
         });
         own || wrong.get()
     });
-    view! {
-        <details class="fold" prop:open=move || unfold.get()>
-            <summary>{words::GROUP_LABEL}</summary>
-            <div class="fields tight">
-                {numbers(&[
+    el("details")
+        .class("fold")
+        .open_live(move || unfold.get())
+        .child(el("summary").child(words::GROUP_LABEL))
+        .child(
+            el("div")
+                .class("fields tight")
+                .child(numbers(&[
                     Field::LabelNitrogen,
                     Field::LabelNitrate,
                     Field::LabelAmmonium,
@@ -189,9 +209,7 @@ fn LabelLines() -> impl IntoView {
                     Field::LabelCopper,
                     Field::LabelBoron,
                     Field::LabelMolybdenum,
-                ])}
-                <KeepBlend/>
-            </div>
-        </details>
-    }
+                ]))
+                .child(keep_blend()),
+        )
 }

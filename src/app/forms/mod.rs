@@ -11,46 +11,54 @@ mod salts;
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live};
+
 use super::browser;
 use super::state::{Step, app};
 use super::words;
 use crate::plan::Field;
 
-pub use choice::{ChoiceField, PresetField};
-pub use number::{DateField, NumberField};
+pub use choice::{choice_field, preset_field};
+pub use number::{date_field, number_field};
 
 /// Steps, the form of the present step, and the way to the next.
-#[component]
-pub fn Forms() -> impl IntoView {
+pub fn forms() -> Node {
     let app = app();
-    view! {
-        <section class="forms" aria-label=words::STEPS>
-            <ol class="steps">
-                {Step::ALL
+    el("section")
+        .class("forms")
+        .attr("aria-label", words::STEPS)
+        .child(
+            el("ol").class("steps").child(
+                Step::ALL
                     .into_iter()
-                    .map(|step| view! { <li><StepButton step/></li> })
-                    .collect_view()}
-            </ol>
-            {Step::ALL
+                    .map(|step| el("li").child(step_button(step)))
+                    .collect::<Node>(),
+            ),
+        )
+        .child(
+            Step::ALL
                 .into_iter()
                 .map(|step| {
-                    view! {
-                        <div class="step" hidden=move || app.step.get() != step>
-                            <h2 tabindex="-1" id=heading_id(step)>{words::step_question(step)}</h2>
-                            <p class="hint">{words::NOT_SURE}</p>
-                            {match step {
-                                Step::Container => view! { <container::ContainerForm/> }.into_any(),
-                                Step::Crop => view! { <crop::CropForm/> }.into_any(),
-                                Step::Fertilizer => view! { <fertilizer::FertilizerForm/> }.into_any(),
-                                Step::Climate => view! { <climate::ClimateForm/> }.into_any(),
-                            }}
-                            <StepEnd step/>
-                        </div>
-                    }
+                    el("div")
+                        .class("step")
+                        .attr_live("hidden", move || app.step.get() != step)
+                        .child(
+                            el("h2")
+                                .attr("tabindex", "-1")
+                                .id(heading_id(step))
+                                .child(words::step_question(step)),
+                        )
+                        .child(el("p").class("hint").child(words::NOT_SURE))
+                        .child(match step {
+                            Step::Container => container::container_form(),
+                            Step::Crop => crop::crop_form(),
+                            Step::Fertilizer => fertilizer::fertilizer_form(),
+                            Step::Climate => climate::climate_form(),
+                        })
+                        .child(step_end(step))
                 })
-                .collect_view()}
-        </section>
-    }
+                .collect::<Node>(),
+        )
 }
 
 fn number_of(step: Step) -> usize {
@@ -70,8 +78,7 @@ fn show(step: Step) {
     browser::focus_soon(heading_id(step));
 }
 
-#[component]
-fn StepButton(step: Step) -> impl IntoView {
+fn step_button(step: Step) -> Node {
     let app = app();
     let wrong = Memo::new(move |_| {
         app.problems.with(|problems| {
@@ -81,67 +88,66 @@ fn StepButton(step: Step) -> impl IntoView {
                 .count()
         })
     });
-    view! {
-        <button
-            type="button"
-            class="step-button"
-            class:wrong=move || wrong.get() != 0
-            aria-current=move || (app.step.get() == step).then_some("step")
-            on:click=move |_| show(step)
-        >
-            <span class="step-number">{number_of(step) + 1}</span>
-            <span>{words::step(step)}</span>
-            <Show when=move || wrong.get() != 0>
-                <span class="step-wrong">{move || words::step_problems(wrong.get())}</span>
-            </Show>
-        </button>
-    }
+    el("button")
+        .attr("type", "button")
+        .class("step-button")
+        .class_live("wrong", move || wrong.get() != 0)
+        .attr_live("aria-current", move || {
+            (app.step.get() == step).then_some("step")
+        })
+        .on("click", move || show(step))
+        .child(el("span").class("step-number").child(number_of(step) + 1))
+        .child(el("span").child(words::step(step)))
+        .child(given(
+            move || wrong.get() != 0,
+            move || {
+                el("span")
+                    .class("step-wrong")
+                    .child(live(move || words::step_problems(wrong.get())))
+            },
+        ))
 }
 
-#[component]
-fn StepEnd(step: Step) -> impl IntoView {
+fn step_end(step: Step) -> Node {
     let place = number_of(step);
     let before = place
         .checked_sub(1)
         .and_then(|place| Step::ALL.get(place).copied());
     let after = Step::ALL.get(place + 1).copied();
-    view! {
-        <div class="step-end">
-            {before.map(|step| view! {
-                <button type="button" class="quiet" on:click=move |_| show(step)>
-                    {words::BACK}
-                </button>
-            })}
-            {match after {
-                Some(step) => view! {
-                    <button type="button" class="main" on:click=move |_| show(step)>
-                        {words::NEXT}": "{words::step(step)}
-                    </button>
-                }
-                .into_any(),
-                None => view! {
-                    <button type="button" class="main" on:click=|_| {
-                        browser::scroll_to("result");
-                        browser::focus("result-heading");
-                    }>
-                        {words::TO_RESULT}
-                    </button>
-                }
-                .into_any(),
-            }}
-        </div>
-    }
+    el("div")
+        .class("step-end")
+        .child(before.map(|step| {
+            el("button")
+                .attr("type", "button")
+                .class("quiet")
+                .on("click", move || show(step))
+                .child(words::BACK)
+        }))
+        .child(match after {
+            Some(step) => el("button")
+                .attr("type", "button")
+                .class("main")
+                .on("click", move || show(step))
+                .child(words::NEXT)
+                .child(": ")
+                .child(words::step(step)),
+            None => el("button")
+                .attr("type", "button")
+                .class("main")
+                .on("click", || {
+                    browser::scroll_to("result");
+                    browser::focus("result-heading");
+                })
+                .child(words::TO_RESULT),
+        })
 }
 
 /// A named group of fields.
-#[component]
-pub fn Group(#[prop(into)] name: Signal<&'static str>, children: Children) -> impl IntoView {
-    view! {
-        <fieldset class="group">
-            <legend>{move || name.get()}</legend>
-            <div class="fields">{children()}</div>
-        </fieldset>
-    }
+pub fn group(name: impl Into<Node>, children: Node) -> Node {
+    el("fieldset")
+        .class("group")
+        .child(el("legend").child(name))
+        .child(el("div").class("fields").child(children))
 }
 
 /// Whether a fold has to be open: once a field of it was wrong, from then on. Closing it when the

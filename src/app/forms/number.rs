@@ -2,24 +2,20 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live};
+
 use crate::app::state::{app, field_id};
 use crate::app::{browser, words};
 use crate::plan::{Dimension, Entry, Field, UnitSystem, read_text};
 
 /// A number with its unit, its label and what is wrong with it.
-#[component]
-pub fn NumberField(field: Field) -> impl IntoView {
-    view! {
-        <FieldFrame field>
-            <QuantityBox field/>
-        </FieldFrame>
-    }
+pub fn number_field(field: Field) -> Node {
+    field_frame(field, move || quantity_box(field))
 }
 
 /// The box that a number is typed into. What is typed stays as typed while the box has the focus;
 /// a number is then shown in the page's units, anything else word for word.
-#[component]
-fn QuantityBox(field: Field) -> impl IntoView {
+fn quantity_box(field: Field) -> Node {
     let app = app();
     let dimension = field
         .limits()
@@ -58,35 +54,29 @@ fn QuantityBox(field: Field) -> impl IntoView {
     };
     let stepper = move |up: bool| {
         field.has_steps().then(|| {
-            view! {
-                <button
-                    type="button"
-                    class="step-by"
-                    tabindex="-1"
-                    aria-label=words::step_by(field, up)
-                    on:click=move |_| step(up)
-                >
-                    {if up { "+" } else { "−" }}
-                </button>
-            }
+            el("button")
+                .attr("type", "button")
+                .class("step-by")
+                .attr("tabindex", "-1")
+                .attr("aria-label", words::step_by(field, up))
+                .on("click", move || step(up))
+                .child(if up { "+" } else { "−" })
         })
     };
-    view! {
-        <span class="box">
-            <input
-                id=field_id(field)
-                name=field_id(field)
-                type="text"
-                inputmode=if signed { "text" } else { "decimal" }
-                autocomplete="off"
-                spellcheck="false"
-                prop:value=text
-                on:input:target=move |event| {
-                    browser::keep_caret(&event, &event.target());
-                    type_in(event.target().value());
-                }
-                on:blur=move |_| typed.set(None)
-                on:keydown=move |event| {
+    el("span")
+        .class("box")
+        .child(
+            el("input")
+                .id(field_id(field))
+                .attr("name", field_id(field))
+                .attr("type", "text")
+                .attr("inputmode", if signed { "text" } else { "decimal" })
+                .attr("autocomplete", "off")
+                .attr("spellcheck", "false")
+                .value_live(text)
+                .on_value("input", type_in)
+                .on("blur", move || typed.set(None))
+                .on_key(move |event| {
                     let up = match event.key().as_str() {
                         "ArrowUp" => true,
                         "ArrowDown" => false,
@@ -96,19 +86,28 @@ fn QuantityBox(field: Field) -> impl IntoView {
                         event.prevent_default();
                         step(up);
                     }
-                }
-                aria-describedby=described_by(field)
-                aria-invalid=move || app.problem_of(field).map(|_| "true")
-            />
-            <span class="steps-by">{stepper(false)}{stepper(true)}</span>
-            <span class="unit" aria-hidden="true">{move || dimension.symbol(app.units.get())}</span>
-        </span>
-    }
+                })
+                .attr("aria-describedby", described_by(field))
+                .attr_live("aria-invalid", move || {
+                    app.problem_of(field).map(|_| "true")
+                }),
+        )
+        .child(
+            el("span")
+                .class("steps-by")
+                .child(stepper(false))
+                .child(stepper(true)),
+        )
+        .child(
+            el("span")
+                .class("unit")
+                .attr("aria-hidden", "true")
+                .child(live(move || dimension.symbol(app.units.get()))),
+        )
 }
 
 /// A date: typed, or picked from the browser's own calendar.
-#[component]
-pub fn DateField(field: Field) -> impl IntoView {
+pub fn date_field(field: Field) -> Node {
     let app = app();
     let text = move || match app.entry(field) {
         Entry::Text(text) => text,
@@ -123,36 +122,38 @@ pub fn DateField(field: Field) -> impl IntoView {
             text().trim().to_owned()
         }
     };
-    view! {
-        <FieldFrame field>
-            <span class="box">
-                <input
-                    id=field_id(field)
-                    name=field_id(field)
-                    type="text"
-                    autocomplete="off"
-                    spellcheck="false"
-                    prop:value=text
-                    on:input:target=move |event| write(event.target().value())
-                    aria-describedby=described_by(field)
-                    aria-invalid=move || app.problem_of(field).map(|_| "true")
-                />
-                <input
-                    class="picker"
-                    type="date"
-                    aria-label=words::PICK_DATE
-                    prop:value=picked
-                    on:change:target=move |event| {
-                        let picked = event.target().value();
+    field_frame(field, move || {
+        el("span")
+            .class("box")
+            .child(
+                el("input")
+                    .id(field_id(field))
+                    .attr("name", field_id(field))
+                    .attr("type", "text")
+                    .attr("autocomplete", "off")
+                    .attr("spellcheck", "false")
+                    .value_live(text)
+                    .on_value("input", move |value| write(value))
+                    .attr("aria-describedby", described_by(field))
+                    .attr_live("aria-invalid", move || {
+                        app.problem_of(field).map(|_| "true")
+                    }),
+            )
+            .child(
+                el("input")
+                    .class("picker")
+                    .attr("type", "date")
+                    .attr("aria-label", words::PICK_DATE)
+                    .value_live(picked)
+                    .on_value("change", move |value| {
+                        let picked = value;
                         // An emptied picker says nothing; the typed text stays.
                         if !picked.is_empty() {
                             write(picked);
                         }
-                    }
-                />
-            </span>
-        </FieldFrame>
-    }
+                    }),
+            )
+    })
 }
 
 /// Ids of what explains a field.
@@ -163,8 +164,7 @@ pub fn described_by(field: Field) -> String {
 
 /// Label, hint, the control, and what is wrong with it. Absent while the plan's choices do not use
 /// the field.
-#[component]
-pub fn FieldFrame(field: Field, children: ChildrenFn) -> impl IntoView {
+pub fn field_frame(field: Field, children: impl Fn() -> Node + 'static) -> Node {
     let app = app();
     let used = Memo::new(move |_| app.used.with(|used| used.contains(&field)));
     let problem = Memo::new(move |_| app.problem_of(field));
@@ -181,20 +181,41 @@ pub fn FieldFrame(field: Field, children: ChildrenFn) -> impl IntoView {
             format!(" ({symbol})")
         }
     };
-    view! {
-        <Show when=move || used.get()>
-            <div class="field" class:wrong=move || problem.with(Option::is_some)>
-                <label for=id.clone()>
-                    {words::label(field)}<span class="label-unit">{unit_in_words}</span>
-                </label>
-                <p class="hint" id=format!("{id}-hint")>{words::hint(field)}</p>
-                {children()}
-                <p class="problem" id=format!("{id}-problem")>
-                    {move || message(problem.get(), unusual.get(), assumed.get(), field, app.units.get())}
-                </p>
-            </div>
-        </Show>
-    }
+    given(
+        move || used.get(),
+        move || {
+            el("div")
+                .class("field")
+                .class_live("wrong", move || problem.with(Option::is_some))
+                .child(
+                    el("label")
+                        .attr("for", id.clone())
+                        .child(words::label(field))
+                        .child(el("span").class("label-unit").child(live(unit_in_words))),
+                )
+                .child(
+                    el("p")
+                        .class("hint")
+                        .id(format!("{id}-hint"))
+                        .child(words::hint(field)),
+                )
+                .child(children())
+                .child(
+                    el("p")
+                        .class("problem")
+                        .id(format!("{id}-problem"))
+                        .child(live(move || {
+                            message(
+                                problem.get(),
+                                unusual.get(),
+                                assumed.get(),
+                                field,
+                                app.units.get(),
+                            )
+                        })),
+                )
+        },
+    )
 }
 
 fn message(
@@ -203,22 +224,26 @@ fn message(
     assumed: Option<f64>,
     field: Field,
     units: UnitSystem,
-) -> Option<AnyView> {
+) -> Option<Node> {
     if let Some(problem) = problem {
         return Some(
-            view! { <span class="bad">{words::problem_text(&problem, units)}</span> }.into_any(),
+            el("span")
+                .class("bad")
+                .child(words::problem_text(&problem, units)),
         );
     }
     if let Some(value) = assumed {
         return Some(
-            view! { <span class="hint">{words::assumed_text(field, value, units)}</span> }
-                .into_any(),
+            el("span")
+                .class("hint")
+                .child(words::assumed_text(field, value, units)),
         );
     }
     let (low, high) = unusual?;
     Some(
-        view! { <span class="care">{words::unusual_text(field, low, high, units)}</span> }
-            .into_any(),
+        el("span")
+            .class("care")
+            .child(words::unusual_text(field, low, high, units)),
     )
 }
 
@@ -226,8 +251,7 @@ fn message(
 const MOST: usize = 60;
 
 /// The lines of a vessel measured with a jug.
-#[component]
-pub fn MeasuredPairs() -> impl IntoView {
+pub fn measured_pairs() -> Node {
     let app = app();
     let lines = Memo::new(move |_| {
         app.plan.with(|plan| {
@@ -241,7 +265,7 @@ pub fn MeasuredPairs() -> impl IntoView {
                 == Some(crate::plan::Shape::Measured)
         })
     });
-    let add = move |_| {
+    let add = move || {
         app.edit(|plan| {
             if plan.container.measured.len() < MOST {
                 plan.container
@@ -252,57 +276,77 @@ pub fn MeasuredPairs() -> impl IntoView {
         let index = u8::try_from(lines.get_untracked().saturating_sub(1)).unwrap_or(u8::MAX);
         browser::focus_soon(field_id(Field::MeasuredVolume(index)));
     };
-    view! {
-        <Show when=move || used.get()>
-            <div class="measured" id=field_id(Field::Measured) tabindex="-1">
-                <p class="hint">{words::hint(Field::Measured)}</p>
-                <For
-                    each=move || (0..lines.get().min(MOST)).filter_map(|index| u8::try_from(index).ok())
-                    key=|index| *index
-                    let(index)
-                >
-                    <div class="pair">
-                        <PairField field=Field::MeasuredVolume(index)/>
-                        <PairField field=Field::MeasuredDepth(index)/>
-                    </div>
-                </For>
-                <p class="problem">
-                    {move || app
-                        .problem_of(Field::Measured)
-                        .map(|problem| view! {
-                            <span class="bad">{words::problem_text(&problem, app.units.get())}</span>
-                        })}
-                </p>
-                <div class="row">
-                    <button type="button" class="quiet" on:click=add>{words::ADD_LINE}</button>
-                    <button
-                        type="button"
-                        class="quiet"
-                        disabled=move || lines.get() == 0
-                        on:click=move |_| app.edit(|plan| {
-                            plan.container.measured.pop();
+    given(
+        move || used.get(),
+        move || {
+            el("div")
+                .class("measured")
+                .id(field_id(Field::Measured))
+                .attr("tabindex", "-1")
+                .child(el("p").class("hint").child(words::hint(Field::Measured)))
+                .child(live(move || {
+                    ((0..lines.get().min(MOST)).filter_map(|index| u8::try_from(index).ok()))
+                        .into_iter()
+                        .map(|index| {
+                            el("div")
+                                .class("pair")
+                                .child(pair_field(Field::MeasuredVolume(index)))
+                                .child(pair_field(Field::MeasuredDepth(index)))
                         })
-                    >
-                        {words::REMOVE_LINE}
-                    </button>
-                </div>
-            </div>
-        </Show>
-    }
+                        .collect::<Node>()
+                }))
+                .child(el("p").class("problem").child(live(move || {
+                    app.problem_of(Field::Measured).map(|problem| {
+                        el("span")
+                            .class("bad")
+                            .child(words::problem_text(&problem, app.units.get()))
+                    })
+                })))
+                .child(
+                    el("div")
+                        .class("row")
+                        .child(
+                            el("button")
+                                .attr("type", "button")
+                                .class("quiet")
+                                .on("click", add)
+                                .child(words::ADD_LINE),
+                        )
+                        .child(
+                            el("button")
+                                .attr("type", "button")
+                                .class("quiet")
+                                .attr_live("disabled", move || lines.get() == 0)
+                                .on("click", move || {
+                                    app.edit(|plan| {
+                                        plan.container.measured.pop();
+                                    })
+                                })
+                                .child(words::REMOVE_LINE),
+                        ),
+                )
+        },
+    )
 }
 
 /// One figure of a measured line; shown even while the line is empty and so not in use.
-#[component]
-fn PairField(field: Field) -> impl IntoView {
+fn pair_field(field: Field) -> Node {
     let app = app();
     let id = field_id(field);
-    view! {
-        <div class="field">
-            <label for=id.clone()>{words::label(field)}</label>
-            <QuantityBox field/>
-            <p class="problem" id=format!("{id}-problem")>
-                {move || message(app.problem_of(field), None, None, field, app.units.get())}
-            </p>
-        </div>
-    }
+    el("div")
+        .class("field")
+        .child(
+            el("label")
+                .attr("for", id.clone())
+                .child(words::label(field)),
+        )
+        .child(quantity_box(field))
+        .child(
+            el("p")
+                .class("problem")
+                .id(format!("{id}-problem"))
+                .child(live(move || {
+                    message(app.problem_of(field), None, None, field, app.units.get())
+                })),
+        )
 }

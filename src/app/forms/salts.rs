@@ -2,7 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::NumberField;
+use crate::app::browser::dom::{Node, el, given, live};
+
+use super::number_field;
 use crate::app::browser;
 use crate::app::state::{app, field_id, own_id};
 use crate::app::words::{self, Worded};
@@ -14,14 +16,13 @@ use crate::plan::{Field, Pick, SaltLine};
 const MOST: usize = 24;
 
 /// The shelf.
-#[component]
-pub fn SaltShelf() -> impl IntoView {
+pub fn salt_shelf() -> Node {
     let app = app();
     let lines = Memo::new(move |_| {
         app.plan
             .with(|plan| plan.as_ref().map_or(0, |plan| plan.fertilizer.salts.len()))
     });
-    let add = move |_| {
+    let add = move || {
         app.edit(|plan| {
             if plan.fertilizer.salts.len() < MOST {
                 plan.fertilizer.salts.push(SaltLine::default());
@@ -30,42 +31,50 @@ pub fn SaltShelf() -> impl IntoView {
         let index = u8::try_from(lines.get_untracked().saturating_sub(1)).unwrap_or(u8::MAX);
         browser::focus_soon(field_id(Field::SaltChoice(index)));
     };
-    view! {
-        <div class="measured" id=field_id(Field::Salts) tabindex="-1">
-            <p class="hint">{words::hint(Field::Salts)}</p>
-            <For
-                each=move || (0..lines.get().min(MOST)).filter_map(|index| u8::try_from(index).ok())
-                key=|index| *index
-                let(index)
-            >
-                <SaltRow index/>
-            </For>
-            <p class="problem">
-                {move || app
-                    .problem_of(Field::Salts)
-                    .map(|problem| view! {
-                        <span class="bad">{words::problem_text(&problem, app.units.get())}</span>
-                    })}
-            </p>
-            <div class="row">
-                <button type="button" class="quiet" on:click=add>{words::ADD_LINE}</button>
-                <button
-                    type="button"
-                    class="quiet"
-                    disabled=move || lines.get() == 0
-                    on:click=move |_| app.edit(|plan| {
-                        plan.fertilizer.salts.pop();
-                    })
-                >
-                    {words::REMOVE_LINE}
-                </button>
-            </div>
-        </div>
-    }
+    el("div")
+        .class("measured")
+        .id(field_id(Field::Salts))
+        .attr("tabindex", "-1")
+        .child(el("p").class("hint").child(words::hint(Field::Salts)))
+        .child(live(move || {
+            ((0..lines.get().min(MOST)).filter_map(|index| u8::try_from(index).ok()))
+                .into_iter()
+                .map(|index| salt_row(index))
+                .collect::<Node>()
+        }))
+        .child(el("p").class("problem").child(live(move || {
+            app.problem_of(Field::Salts).map(|problem| {
+                el("span")
+                    .class("bad")
+                    .child(words::problem_text(&problem, app.units.get()))
+            })
+        })))
+        .child(
+            el("div")
+                .class("row")
+                .child(
+                    el("button")
+                        .attr("type", "button")
+                        .class("quiet")
+                        .on("click", add)
+                        .child(words::ADD_LINE),
+                )
+                .child(
+                    el("button")
+                        .attr("type", "button")
+                        .class("quiet")
+                        .attr_live("disabled", move || lines.get() == 0)
+                        .on("click", move || {
+                            app.edit(|plan| {
+                                plan.fertilizer.salts.pop();
+                            })
+                        })
+                        .child(words::REMOVE_LINE),
+                ),
+        )
 }
 
-#[component]
-fn SaltRow(index: u8) -> impl IntoView {
+fn salt_row(index: u8) -> Node {
     let app = app();
     let field = Field::SaltChoice(index);
     let id = field_id(field);
@@ -101,73 +110,112 @@ fn SaltRow(index: u8) -> impl IntoView {
                 .and_then(|plan| plan.fertilizer.salts.get(usize::from(index)).cloned())
         })
     };
-    view! {
-        <div class="salt">
-            <div class="field">
-                <label for=id.clone()>{words::label(field)}</label>
-                <select
-                    id=id.clone()
-                    on:change:target=move |event| choose(&event.target().value())
-                    aria-describedby=format!("{id}-problem")
-                    aria-invalid=move || app.problem_of(field).filter(|_| listed()).map(|_| "true")
-                >
-                    <option value="" selected=move || !listed() && !kept()>{words::CHOOSE_SALT}</option>
-                    {Salt::ALL
-                        .iter()
-                        .map(|&salt| view! {
-                            <option value=salt.key() selected=move || key.get() == salt.key()>
-                                {salt.word()}
-                            </option>
+    el("div")
+        .class("salt")
+        .child(
+            el("div")
+                .class("field")
+                .child(
+                    el("label")
+                        .attr("for", id.clone())
+                        .child(words::label(field)),
+                )
+                .child(
+                    el("select")
+                        .id(id.clone())
+                        .on_value("change", move |value| choose(&value))
+                        .attr("aria-describedby", format!("{id}-problem"))
+                        .attr_live("aria-invalid", move || {
+                            app.problem_of(field).filter(|_| listed()).map(|_| "true")
                         })
-                        .collect_view()}
-                    {move || {
-                        app.kept_salts()
-                            .into_iter()
-                            .map(|formula| {
-                                let chosen = key.get() == formula;
-                                view! {
-                                    <option value=formula.clone() selected=chosen>{formula.clone()}</option>
-                                }
+                        .child(
+                            el("option")
+                                .attr("value", "")
+                                .attr_live("selected", move || !listed() && !kept())
+                                .child(words::CHOOSE_SALT),
+                        )
+                        .child(
+                            Salt::ALL
+                                .iter()
+                                .map(|&salt| {
+                                    el("option")
+                                        .attr("value", salt.key())
+                                        .attr_live("selected", move || key.get() == salt.key())
+                                        .child(salt.word())
+                                })
+                                .collect::<Node>(),
+                        )
+                        .child(live(move || {
+                            app.kept_salts()
+                                .into_iter()
+                                .map(|formula| {
+                                    let chosen = key.get() == formula;
+                                    el("option")
+                                        .attr("value", formula.clone())
+                                        .attr("selected", chosen)
+                                        .child(formula.clone())
+                                })
+                                .collect::<Node>()
+                        })),
+                )
+                .child(
+                    el("p")
+                        .class("problem")
+                        .id(format!("{id}-problem"))
+                        .child(live(move || {
+                            app.problem_of(field).map(|problem| {
+                                el("span")
+                                    .class("bad")
+                                    .child(words::problem_text(&problem, app.units.get()))
                             })
-                            .collect_view()
-                    }}
-                </select>
-                <p class="problem" id=format!("{id}-problem")>
-                    {move || app
-                        .problem_of(field)
-                        .map(|problem| view! {
-                            <span class="bad">{words::problem_text(&problem, app.units.get())}</span>
-                        })}
-                </p>
-            </div>
-            <Show when=move || !listed()>
-                <div class="field">
-                    <label for=own_id(field)>{words::OWN_FORMULA}</label>
-                    <input
-                        id=own_id(field)
-                        type="text"
-                        aria-describedby=format!("{}-problem", field_id(field))
-                        aria-invalid=move || app.problem_of(field).map(|_| "true")
-                        autocomplete="off"
-                        spellcheck="false"
-                        prop:value=move || key.get()
-                        on:input:target=move |event| write(event.target().value().trim())
-                    />
-                </div>
-            </Show>
-            <NumberField field=Field::SaltPurity(index)/>
-            <NumberField field=Field::SaltPrice(index)/>
-            <Show when=move || !listed() && !key.get().is_empty() && app.problem_of(field).is_none()>
-                <button
-                    type="button"
-                    class="quiet"
-                    on:click=move |_| if let Some(line) = line() {
-                        app.keep_salt(line, !kept());
-                    }
-                >
-                    {move || if kept() { words::FORGET_SALT } else { words::KEEP_SALT }}
-                </button>
-            </Show>
-        </div>
-    }
+                        })),
+                ),
+        )
+        .child(given(
+            move || !listed(),
+            move || {
+                el("div")
+                    .class("field")
+                    .child(
+                        el("label")
+                            .attr("for", own_id(field))
+                            .child(words::OWN_FORMULA),
+                    )
+                    .child(
+                        el("input")
+                            .id(own_id(field))
+                            .attr("type", "text")
+                            .attr("aria-describedby", format!("{}-problem", field_id(field)))
+                            .attr_live("aria-invalid", move || {
+                                app.problem_of(field).map(|_| "true")
+                            })
+                            .attr("autocomplete", "off")
+                            .attr("spellcheck", "false")
+                            .value_live(move || key.get())
+                            .on_value("input", move |value| write(value.trim())),
+                    )
+            },
+        ))
+        .child(number_field(Field::SaltPurity(index)))
+        .child(number_field(Field::SaltPrice(index)))
+        .child(given(
+            move || !listed() && !key.get().is_empty() && app.problem_of(field).is_none(),
+            move || {
+                el("button")
+                    .attr("type", "button")
+                    .class("quiet")
+                    .on("click", move || {
+                        if let Some(line) = line() {
+                            app.keep_salt(line, !kept());
+                        }
+                    })
+                    .child(live(move || {
+                        if kept() {
+                            words::FORGET_SALT
+                        } else {
+                            words::KEEP_SALT
+                        }
+                    }))
+            },
+        ))
 }

@@ -2,15 +2,16 @@
 
 use leptos::prelude::*;
 
-use super::details::Table;
+use crate::app::browser::dom::{Node, el, live, several};
+
+use super::details::titled_table;
 use crate::advice::{calendar_entries, calendar_file};
 use crate::app::browser;
 use crate::app::state::app;
 use crate::app::words;
 
 /// The calendar and the succession.
-#[component]
-pub fn Calendar() -> impl IntoView {
+pub fn calendar() -> Node {
     let app = app();
     let entries = move || {
         app.outcome
@@ -22,14 +23,11 @@ pub fn Calendar() -> impl IntoView {
             .unwrap_or_default()
             .into_iter()
             .map(|(kind, first, _)| {
-                view! {
-                    <li>
-                        <strong>{words::date(&first.to_string())}</strong>
-                        <span>{words::calendar_words(kind).summary}</span>
-                    </li>
-                }
+                el("li")
+                    .child(el("strong").child(words::date(&first.to_string())))
+                    .child(el("span").child(words::calendar_words(kind).summary))
             })
-            .collect_view()
+            .collect::<Node>()
     };
     let file = move || {
         app.plan.with(|plan| {
@@ -51,34 +49,39 @@ pub fn Calendar() -> impl IntoView {
             .iter()
             .map(|planting| {
                 let cells = words::planting(planting);
-                view! {
-                    <tr>{cells.into_iter().map(|cell| view! { <td>{cell}</td> }).collect_view()}</tr>
-                }
+                el("tr").child(
+                    cells
+                        .into_iter()
+                        .map(|cell| el("td").child(cell))
+                        .collect::<Node>(),
+                )
             })
-            .collect_view();
+            .collect::<Node>();
         let sentence = words::succession(&succession, app.units.get());
         Some(
-            view! {
-                <h4>{words::SUCCESSION}</h4>
-                <p>{sentence}</p>
-                <Table heads=&words::SUCCESSION_HEADS name=words::SUCCESSION>
-                    {rows}
-                </Table>
-            }
-            .into_any(),
+            several()
+                .child(el("h4").child(words::SUCCESSION))
+                .child(el("p").child(sentence))
+                .child(titled_table(
+                    &words::SUCCESSION_HEADS,
+                    words::SUCCESSION,
+                    rows,
+                )),
         )
     };
-    view! {
-        <section class="part" id="calendar">
-            <h3>{words::CALENDAR}</h3>
-            <ol class="events">{entries}</ol>
-            <p>
-                <a class="save" download=words::CALENDAR_FILE href=file>
-                    {words::SAVE_CALENDAR}
-                </a>
-            </p>
-            {succession}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .class("part")
+        .id("calendar")
+        .child(el("h3").child(words::CALENDAR))
+        .child(el("ol").class("events").child(live(entries)))
+        .child(
+            el("p").child(
+                el("a")
+                    .class("save")
+                    .attr("download", words::CALENDAR_FILE)
+                    .attr_live("href", file)
+                    .child(words::SAVE_CALENDAR),
+            ),
+        )
+        .child(live(succession))
 }

@@ -2,48 +2,45 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live, several};
+
 use crate::advice::{DayOutcome, Outcome};
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
 use crate::plan::{Dimension, UnitSystem, grams};
 
-use super::working::Working;
+use super::working::working;
 
 /// The events of the season.
-#[component]
-pub fn Events() -> impl IntoView {
+pub fn events() -> Node {
     let app = app();
-    view! {
-        <section class="part" id="season">
-            <h3>{words::SEASON}</h3>
-            <ol class="events">
-                {move || app.outcome.with(|outcome| {
-                    outcome
-                        .as_ref()
-                        .map(|outcome| outcome.season.events.clone())
-                        .unwrap_or_default()
-                        .into_iter()
-                        .map(|event| view! {
-                            <li>
-                                <strong>{words::day_and_date(event.day, &event.date)}</strong>
-                                <span>{words::event(event.kind)}</span>
-                            </li>
-                        })
-                        .collect_view()
-                })}
-            </ol>
-        </section>
-    }
+    el("section")
+        .class("part")
+        .id("season")
+        .child(el("h3").child(words::SEASON))
+        .child(el("ol").class("events").child(live(move || {
+            app.outcome.with(|outcome| {
+                outcome
+                    .as_ref()
+                    .map(|outcome| outcome.season.events.clone())
+                    .unwrap_or_default()
+                    .into_iter()
+                    .map(|event| {
+                        el("li")
+                            .child(el("strong").child(words::day_and_date(event.day, &event.date)))
+                            .child(el("span").child(words::event(event.kind)))
+                    })
+                    .collect::<Node>()
+            })
+        })))
 }
 
 /// What can be unfolded.
-#[component]
-pub fn Details() -> impl IntoView {
+pub fn details() -> Node {
     let app = app();
-    let of =
-        move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
-            move || {
-                app.outcome
+    let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
+        move || {
+            app.outcome
                 .with(|outcome| {
                     outcome
                         .as_ref()
@@ -51,82 +48,136 @@ pub fn Details() -> impl IntoView {
                         .unwrap_or_default()
                 })
                 .into_iter()
-                .map(|row| view! {
-                    <tr>
-                        {row.into_iter().map(|cell| view! { <td>{cell}</td> }).collect_view()}
-                    </tr>
+                .map(|row| {
+                    el("tr").child(
+                        row.into_iter()
+                            .map(|cell| el("td").child(cell))
+                            .collect::<Node>(),
+                    )
                 })
-                .collect_view()
-            }
-        };
-    view! {
-        <details class="fold">
-            <summary>{words::NUTRIENTS}</summary>
-            <Table heads=&words::NUTRIENT_HEADS name=words::NUTRIENTS>{of(nutrient_rows)}</Table>
-            <Working of=Worked::Nutrients/>
-        </details>
-        <details class="fold">
-            <summary>{words::DOSES}</summary>
-            <Table heads=&words::DOSE_HEADS name=words::DOSES>{of(words::dose_lines)}</Table>
-            <Working of=Worked::Dose/>
-        </details>
-        <Show when=move || app.outcome.with(|outcome| {
-            outcome.as_ref().is_some_and(|outcome| !outcome.fertilizer.targets.is_empty())
-        })>
-            <details class="fold">
-                <summary>{words::TARGETS}</summary>
-                <Table heads=&words::TARGET_HEADS name=words::TARGETS>{of(target_rows)}</Table>
-                <Working of=Worked::Recipe/>
-            </details>
-        </Show>
-        <Show when=move || app.outcome.with(|outcome| {
-            outcome.as_ref().is_some_and(|outcome| !outcome.stocks.is_empty())
-        })>
-            <details class="fold">
-                <summary>{words::STOCKS}</summary>
-                <Table heads=&words::STOCK_HEADS name=words::STOCKS>{of(stock_rows)}</Table>
-                <Table heads=&words::MIXTURE_HEADS name=words::MIXTURES>{of(mixture_rows)}</Table>
-                <Working of=Worked::Stocks/>
-            </details>
-        </Show>
-        <details class="fold">
-            <summary>{words::ELEMENTS}</summary>
-            <p>{move || app.outcome.with(|outcome| {
-                outcome.as_ref().map(|outcome| words::readings(outcome, app.units.get()))
-            })}</p>
-            <Table heads=&words::ELEMENT_HEADS name=words::ELEMENTS>{of(element_rows)}</Table>
-            <Working of=Worked::Solution/>
-        </details>
-        <details class="fold">
-            <summary>{words::SPECIES}</summary>
-            <Table heads=&words::SPECIES_HEADS name=words::SPECIES>{of(species_rows)}</Table>
-            <Working of=Worked::Solution/>
-        </details>
-    }
+                .collect::<Node>()
+        }
+    };
+    several()
+        .child(
+            el("details")
+                .class("fold")
+                .child(el("summary").child(words::NUTRIENTS))
+                .child(titled_table(
+                    &words::NUTRIENT_HEADS,
+                    words::NUTRIENTS,
+                    live(of(nutrient_rows)),
+                ))
+                .child(working(Worked::Nutrients)),
+        )
+        .child(
+            el("details")
+                .class("fold")
+                .child(el("summary").child(words::DOSES))
+                .child(titled_table(
+                    &words::DOSE_HEADS,
+                    words::DOSES,
+                    live(of(words::dose_lines)),
+                ))
+                .child(working(Worked::Dose)),
+        )
+        .child(given(
+            move || {
+                app.outcome.with(|outcome| {
+                    outcome
+                        .as_ref()
+                        .is_some_and(|outcome| !outcome.fertilizer.targets.is_empty())
+                })
+            },
+            move || {
+                el("details")
+                    .class("fold")
+                    .child(el("summary").child(words::TARGETS))
+                    .child(titled_table(
+                        &words::TARGET_HEADS,
+                        words::TARGETS,
+                        live(of(target_rows)),
+                    ))
+                    .child(working(Worked::Recipe))
+            },
+        ))
+        .child(given(
+            move || {
+                app.outcome.with(|outcome| {
+                    outcome
+                        .as_ref()
+                        .is_some_and(|outcome| !outcome.stocks.is_empty())
+                })
+            },
+            move || {
+                el("details")
+                    .class("fold")
+                    .child(el("summary").child(words::STOCKS))
+                    .child(titled_table(
+                        &words::STOCK_HEADS,
+                        words::STOCKS,
+                        live(of(stock_rows)),
+                    ))
+                    .child(titled_table(
+                        &words::MIXTURE_HEADS,
+                        words::MIXTURES,
+                        live(of(mixture_rows)),
+                    ))
+                    .child(working(Worked::Stocks))
+            },
+        ))
+        .child(
+            el("details")
+                .class("fold")
+                .child(el("summary").child(words::ELEMENTS))
+                .child(el("p").child(live(move || {
+                    app.outcome.with(|outcome| {
+                        outcome
+                            .as_ref()
+                            .map(|outcome| words::readings(outcome, app.units.get()))
+                    })
+                })))
+                .child(titled_table(
+                    &words::ELEMENT_HEADS,
+                    words::ELEMENTS,
+                    live(of(element_rows)),
+                ))
+                .child(working(Worked::Solution)),
+        )
+        .child(
+            el("details")
+                .class("fold")
+                .child(el("summary").child(words::SPECIES))
+                .child(titled_table(
+                    &words::SPECIES_HEADS,
+                    words::SPECIES,
+                    live(of(species_rows)),
+                ))
+                .child(working(Worked::Solution)),
+        )
 }
 
 /// A table in a frame that scrolls sideways.
-#[component]
-pub fn Table(
-    heads: &'static [&'static str],
-    name: &'static str,
-    children: Children,
-) -> impl IntoView {
-    view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=name>
-            <table>
-                <thead>
-                    <tr>
-                        {heads
-                            .iter()
-                            .map(|head| view! { <th scope="col">{*head}</th> })
-                            .collect_view()}
-                    </tr>
-                </thead>
-                <tbody>{children()}</tbody>
-            </table>
-        </div>
-    }
+pub fn titled_table(heads: &'static [&'static str], name: &'static str, children: Node) -> Node {
+    el("div")
+        .class("scroll")
+        .attr("tabindex", "0")
+        .attr("role", "region")
+        .attr("aria-label", name)
+        .child(
+            el("table")
+                .child(
+                    el("thead").child(
+                        el("tr").child(
+                            heads
+                                .iter()
+                                .map(|head| el("th").attr("scope", "col").child(*head))
+                                .collect::<Node>(),
+                        ),
+                    ),
+                )
+                .child(el("tbody").child(children)),
+        )
 }
 
 fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {

@@ -3,15 +3,16 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live, several};
+
 use super::mends;
-use super::working::Working;
+use super::working::working;
 use crate::advice::{Finding, Weight};
 use crate::app::state::app;
 use crate::app::words;
 
 /// The list, the gravest first.
-#[component]
-pub fn Findings() -> impl IntoView {
+pub fn findings() -> Node {
     let items = |wanted: &'static [Weight]| {
         move || {
             let app = app();
@@ -22,7 +23,7 @@ pub fn Findings() -> impl IntoView {
                     .flat_map(|outcome| &outcome.findings)
                     .filter(|finding| wanted.contains(&finding.weight))
                     .map(item)
-                    .collect_view()
+                    .collect::<Node>()
             })
         }
     };
@@ -39,40 +40,59 @@ pub fn Findings() -> impl IntoView {
             )
         })
     };
-    view! {
-        <section class="part">
-            <h3 id="findings" tabindex="-1">{words::FINDINGS}</h3>
-            <mends::Mended/>
-            <ul class="findings">{items(&[Weight::Stop, Weight::Caution])}</ul>
-        </section>
-        <details class="fold">
-            <summary>{passed}</summary>
-            <ul class="findings">{items(&[Weight::Sound])}</ul>
-        </details>
-        <details class="fold">
-            <summary>{words::GOOD_PRACTICE}</summary>
-            <ul class="findings">{items(&[Weight::Reminder])}</ul>
-        </details>
-    }
-    .into_any()
+    several()
+        .child(
+            el("section")
+                .class("part")
+                .child(
+                    el("h3")
+                        .id("findings")
+                        .attr("tabindex", "-1")
+                        .child(words::FINDINGS),
+                )
+                .child(mends::mended())
+                .child(
+                    el("ul")
+                        .class("findings")
+                        .child(live(items(&[Weight::Stop, Weight::Caution]))),
+                ),
+        )
+        .child(
+            el("details")
+                .class("fold")
+                .child(el("summary").child(live(passed)))
+                .child(
+                    el("ul")
+                        .class("findings")
+                        .child(live(items(&[Weight::Sound]))),
+                ),
+        )
+        .child(
+            el("details")
+                .class("fold")
+                .child(el("summary").child(words::GOOD_PRACTICE))
+                .child(
+                    el("ul")
+                        .class("findings")
+                        .child(live(items(&[Weight::Reminder]))),
+                ),
+        )
 }
 
-fn item(finding: &Finding) -> AnyView {
+fn item(finding: &Finding) -> Node {
     let app = app();
     let class = match finding.weight {
         Weight::Stop => "finding stop",
         Weight::Caution => "finding care",
         Weight::Sound | Weight::Reminder => "finding sound",
     };
-    view! {
-        <li class=class>
-            <strong>{words::weight(finding.weight)}</strong>
-            <div>
-                <span>{words::finding(finding, app.units.get())}</span>
-                {mends::mends(finding)}
-                {words::worked(&finding.fact).map(|of| view! { <Working of/> })}
-            </div>
-        </li>
-    }
-    .into_any()
+    el("li")
+        .class(class)
+        .child(el("strong").child(words::weight(finding.weight)))
+        .child(
+            el("div")
+                .child(el("span").child(words::finding(finding, app.units.get())))
+                .child(mends::mends(finding))
+                .child(words::worked(&finding.fact).map(|of| working(of))),
+        )
 }

@@ -2,17 +2,18 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live};
+
 use crate::advice::Outcome;
 use crate::app::state::app;
 use crate::app::words::Worked;
 use crate::app::{browser, words};
 
-use super::working::Working;
+use super::working::working;
 use crate::plan::{Dimension, UnitSystem};
 
 /// Fill, dose, harvest, what is left.
-#[component]
-pub fn Headline() -> impl IntoView {
+pub fn headline() -> Node {
     let app = app();
     let of = move |text: fn(&Outcome, UnitSystem) -> String| {
         move || {
@@ -36,47 +37,58 @@ pub fn Headline() -> impl IntoView {
             words::AT_END
         }
     };
-    view! {
-        <dl class="headline">
-            <div>
-                <dt>{words::FILL}</dt>
-                <dd class="figure" id="figure-fill">
-                    {of(|outcome, units| words::below_rim(outcome.fill.below_rim_cm, units))}
-                </dd>
-                <dd class="meaning">{of(words::fill_more)}</dd>
-                <dd><Working of=Worked::Fill/></dd>
-            </div>
-            <div>
-                <dt>{words::DISSOLVE}</dt>
-                <dd class="figure" id="figure-dose">{of(words::doses_line)}</dd>
-                <dd class="meaning">{of(words::dose_more)}</dd>
-                <dd><Working of=Worked::Dose/></dd>
-            </div>
-            <div>
-                <dt>{words::HARVEST}</dt>
-                <dd class="figure" id="figure-harvest">
-                    {of(|outcome, _| words::harvest_head(outcome))}
-                </dd>
-                <dd class="meaning">{of(words::harvest_more)}</dd>
-                <dd><Working of=Worked::Harvest/></dd>
-            </div>
-            <div>
-                <dt>{ends}</dt>
-                <dd class="figure" id="figure-left">
-                    {of(|outcome, units| {
-                        words::show(Dimension::Volume, outcome.season.left_l, units)
-                    })}
-                </dd>
-                <dd class="meaning">{of(words::left_more)}</dd>
-                <dd><Working of=Worked::Water/></dd>
-            </div>
-        </dl>
-    }
+    el("dl")
+        .class("headline")
+        .child(
+            el("div")
+                .child(el("dt").child(words::FILL))
+                .child(el("dd").class("figure").id("figure-fill").child(live(of(
+                    |outcome, units| words::below_rim(outcome.fill.below_rim_cm, units),
+                ))))
+                .child(el("dd").class("meaning").child(live(of(words::fill_more))))
+                .child(el("dd").child(working(Worked::Fill))),
+        )
+        .child(
+            el("div")
+                .child(el("dt").child(words::DISSOLVE))
+                .child(
+                    el("dd")
+                        .class("figure")
+                        .id("figure-dose")
+                        .child(live(of(words::doses_line))),
+                )
+                .child(el("dd").class("meaning").child(live(of(words::dose_more))))
+                .child(el("dd").child(working(Worked::Dose))),
+        )
+        .child(
+            el("div")
+                .child(el("dt").child(words::HARVEST))
+                .child(
+                    el("dd")
+                        .class("figure")
+                        .id("figure-harvest")
+                        .child(live(of(|outcome, _| words::harvest_head(outcome)))),
+                )
+                .child(
+                    el("dd")
+                        .class("meaning")
+                        .child(live(of(words::harvest_more))),
+                )
+                .child(el("dd").child(working(Worked::Harvest))),
+        )
+        .child(
+            el("div")
+                .child(el("dt").child(live(ends)))
+                .child(el("dd").class("figure").id("figure-left").child(live(of(
+                    |outcome, units| words::show(Dimension::Volume, outcome.season.left_l, units),
+                ))))
+                .child(el("dd").class("meaning").child(live(of(words::left_more))))
+                .child(el("dd").child(working(Worked::Water))),
+        )
 }
 
 /// The bar at the foot of a phone: the result at a glance, and the way to it.
-#[component]
-pub fn Glance() -> impl IntoView {
+pub fn glance() -> Node {
     let app = app();
     let text = move || {
         if app.has_problems() {
@@ -97,14 +109,19 @@ pub fn Glance() -> impl IntoView {
         app.outcome
             .with(|outcome| outcome.as_ref().and_then(words::alarm))
     };
-    view! {
-        <div class="glance">
-            <span class="glance-text" class:stop=move || alarm().is_some()>
-                {move || alarm().map_or_else(text, str::to_owned)}
-            </span>
-            <button type="button" class="main" on:click=|_| browser::scroll_to("result")>
-                {words::GLANCE}
-            </button>
-        </div>
-    }
+    el("div")
+        .class("glance")
+        .child(
+            el("span")
+                .class("glance-text")
+                .class_live("stop", move || alarm().is_some())
+                .child(live(move || alarm().map_or_else(text, str::to_owned))),
+        )
+        .child(
+            el("button")
+                .attr("type", "button")
+                .class("main")
+                .on("click", || browser::scroll_to("result"))
+                .child(words::GLANCE),
+        )
 }

@@ -2,12 +2,14 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live};
+
 use crate::advice::{Change, Fact, Finding};
 use crate::app::state::app;
 use crate::app::words;
 
 /// The buttons of a finding.
-pub fn mends(finding: &Finding) -> Option<AnyView> {
+pub fn mends(finding: &Finding) -> Option<Node> {
     let units = app().units.get();
     let ways: Vec<(Vec<Change>, String)> = match &finding.fact {
         Fact::ContactLost { mends, .. } | Fact::RootsHang { mends, .. } => mends
@@ -23,39 +25,36 @@ pub fn mends(finding: &Finding) -> Option<AnyView> {
     if ways.is_empty() {
         return None;
     }
-    let buttons = ways.into_iter().map(button).collect_view();
-    Some(view! { <div class="mends">{buttons}</div> }.into_any())
+    let buttons = ways.into_iter().map(button).collect::<Node>();
+    Some(el("div").class("mends").child(buttons))
 }
 
-fn button((changes, name): (Vec<Change>, String)) -> AnyView {
+fn button((changes, name): (Vec<Change>, String)) -> Node {
     let app = app();
     let said = name.clone();
-    view! {
-        <button
-            type="button"
-            class="mend"
-            on:click=move |_| app.mend(&changes, said.clone())
-        >
-            {name}
-        </button>
-    }
-    .into_any()
+    el("button")
+        .attr("type", "button")
+        .class("mend")
+        .on("click", move || app.mend(&changes, said.clone()))
+        .child(name)
 }
 
 /// What was changed last, and the way back.
-#[component]
-pub fn Mended() -> impl IntoView {
+pub fn mended() -> Node {
     let app = app();
-    view! {
-        <div role="status">
-            {move || app.mended().map(|mended| view! {
-                <p class="notice">
-                    <span>{words::mended(&mended.said)}</span>
-                    <button type="button" class="quiet" id="unmend" on:click=move |_| app.unmend()>
-                        {words::UNDO}
-                    </button>
-                </p>
-            })}
-        </div>
-    }
+    el("div").attr("role", "status").child(live(move || {
+        app.mended().map(|mended| {
+            el("p")
+                .class("notice")
+                .child(el("span").child(words::mended(&mended.said)))
+                .child(
+                    el("button")
+                        .attr("type", "button")
+                        .class("quiet")
+                        .id("unmend")
+                        .on("click", move || app.unmend())
+                        .child(words::UNDO),
+                )
+        })
+    }))
 }

@@ -10,19 +10,20 @@ mod working;
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live};
+
 use super::building;
-use super::drawing::Drawing;
+use super::drawing::drawing;
 use super::state::{Latest, app};
 use super::words;
 use crate::plan::Problem;
 
-pub use details::Table;
-pub use headline::Glance;
-pub use working::Working;
+pub use details::titled_table;
+pub use headline::glance;
+pub use working::working;
 
 /// The result column.
-#[component]
-pub fn Results() -> impl IntoView {
+pub fn results() -> Node {
     let app = app();
     // One sentence for screen readers, only of a sound plan.
     let sentence = move || {
@@ -36,63 +37,77 @@ pub fn Results() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
-    view! {
-        <section class="result" id="result" aria-labelledby="result-heading">
-            <h2 id="result-heading" tabindex="-1">{words::RESULT}</h2>
-            <p class="unseen" role="status" aria-live="polite">{sentence}</p>
-            <ProblemSummary/>
-            <building::Alarm/>
-            <div class="figures" class:stale=move || app.has_problems()>
-                <headline::Headline/>
-                <building::PrintButton/>
-                <Drawing/>
-                <findings::Findings/>
-                <details::Events/>
-                <calendar::Calendar/>
-                <pipes::PipeTable/>
-                <building::Building/>
-                <details::Details/>
-                <crate::app::hand_on::HandOn/>
-            </div>
-        </section>
-    }
+    el("section")
+        .class("result")
+        .id("result")
+        .attr("aria-labelledby", "result-heading")
+        .child(
+            el("h2")
+                .id("result-heading")
+                .attr("tabindex", "-1")
+                .child(words::RESULT),
+        )
+        .child(
+            el("p")
+                .class("unseen")
+                .attr("role", "status")
+                .attr("aria-live", "polite")
+                .child(live(sentence)),
+        )
+        .child(problem_summary())
+        .child(building::alarms())
+        .child(
+            el("div")
+                .class("figures")
+                .class_live("stale", move || app.has_problems())
+                .child(headline::headline())
+                .child(building::print_button())
+                .child(drawing())
+                .child(findings::findings())
+                .child(details::events())
+                .child(calendar::calendar())
+                .child(pipes::pipe_table())
+                .child(building::building())
+                .child(details::details())
+                .child(crate::app::hand_on::hand_on()),
+        )
 }
 
 /// All problems, each leading to its field.
-#[component]
-fn ProblemSummary() -> impl IntoView {
+fn problem_summary() -> Node {
     let app = app();
     let line = move |problem: Problem| {
         let text = words::problem_line(&problem, app.units.get());
         match problem.field {
-            Some(field) => view! {
-                <li>
-                    <a
-                        href=format!("#{}", super::state::field_id(field))
-                        on:click=move |event| {
-                            event.prevent_default();
-                            app.go_to(field);
-                        }
-                    >
-                        {text}
-                    </a>
-                </li>
-            }
-            .into_any(),
-            None => view! { <li>{text}</li> }.into_any(),
+            Some(field) => el("li").child(
+                el("a")
+                    .attr("href", format!("#{}", super::state::field_id(field)))
+                    .on_event("click", move |event| {
+                        event.prevent_default();
+                        app.go_to(field);
+                    })
+                    .child(text),
+            ),
+            None => el("li").child(text),
         }
     };
-    view! {
-        <Show when=move || app.has_problems()>
-            <div class="summary" role="group" aria-labelledby="problems-heading">
-                <h3 id="problems-heading">
-                    {move || words::problems_heading(app.problems.with(Vec::len))}
-                </h3>
-                <ul>{move || app.problems.get().into_iter().map(line).collect_view()}</ul>
-                <Show when=move || app.outcome.with(Latest::is_some)>
-                    <p>{words::STALE}</p>
-                </Show>
-            </div>
-        </Show>
-    }
+    given(
+        move || app.has_problems(),
+        move || {
+            el("div")
+                .class("summary")
+                .attr("role", "group")
+                .attr("aria-labelledby", "problems-heading")
+                .child(el("h3").id("problems-heading").child(live(move || {
+                    words::problems_heading(app.problems.with(Vec::len))
+                })))
+                .child(el("ul").child(live(move || {
+                    app.problems.get().into_iter().map(line).collect::<Node>()
+                })))
+                .child(given(
+                    move || app.outcome.with(Latest::is_some),
+                    move || el("p").child(words::STALE),
+                ))
+        },
+    )
 }

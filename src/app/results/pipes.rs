@@ -2,16 +2,17 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, given, live, several};
+
 use crate::advice::{PipeRow, PipeVerdict};
 use crate::app::state::app;
 use crate::app::words::{self, Worded, Worked};
 
-use super::working::Working;
+use super::working::working;
 use crate::plan::{Dimension, UnitSystem};
 
 /// The table, where boards float.
-#[component]
-pub fn PipeTable() -> impl IntoView {
+pub fn pipe_table() -> Node {
     let app = app();
     let rows = Memo::new(move |_| {
         app.outcome.with(|outcome| {
@@ -24,52 +25,79 @@ pub fn PipeTable() -> impl IntoView {
     });
     let any_sound =
         move || rows.with(|rows| rows.iter().any(|row| row.verdict == PipeVerdict::Sound));
-    view! {
-        <Show when=move || rows.with(|rows| !rows.is_empty())>
-            <section class="part" id="pipes">
-                <h3>{words::PIPES}</h3>
-                <p class="hint">{move || words::pipes_note(any_sound())}</p>
-                <div class="scroll" tabindex="0" role="region" aria-label=words::PIPES>
-                    <table>
-                        <thead>
-                            <tr>
-                                {words::PIPE_HEADS
-                                    .into_iter()
-                                    .map(|head| view! { <th scope="col">{head}</th> })
-                                    .collect_view()}
-                            </tr>
-                        </thead>
-                        <tbody>
-                            {move || rows
-                                .get()
-                                .into_iter()
-                                .map(|row| line(&row, app.units.get()))
-                                .collect_view()}
-                        </tbody>
-                    </table>
-                </div>
-                <Working of=Worked::Boards/>
-            </section>
-        </Show>
-    }
+    given(
+        move || rows.with(|rows| !rows.is_empty()),
+        move || {
+            el("section")
+                .class("part")
+                .id("pipes")
+                .child(el("h3").child(words::PIPES))
+                .child(
+                    el("p")
+                        .class("hint")
+                        .child(live(move || words::pipes_note(any_sound()))),
+                )
+                .child(
+                    el("div")
+                        .class("scroll")
+                        .attr("tabindex", "0")
+                        .attr("role", "region")
+                        .attr("aria-label", words::PIPES)
+                        .child(
+                            el("table")
+                                .child(
+                                    el("thead").child(
+                                        el("tr").child(
+                                            words::PIPE_HEADS
+                                                .into_iter()
+                                                .map(|head| {
+                                                    el("th").attr("scope", "col").child(head)
+                                                })
+                                                .collect::<Node>(),
+                                        ),
+                                    ),
+                                )
+                                .child(el("tbody").child(live(move || {
+                                    rows.get()
+                                        .into_iter()
+                                        .map(|row| line(&row, app.units.get()))
+                                        .collect::<Node>()
+                                }))),
+                        ),
+                )
+                .child(working(Worked::Boards))
+        },
+    )
 }
 
-fn line(row: &PipeRow, units: UnitSystem) -> impl IntoView + use<> {
+fn line(row: &PipeRow, units: UnitSystem) -> Node {
     let length = |cm| words::show(Dimension::Length, cm, units);
     let known = row.verdict != PipeVerdict::TankTooLow;
     let or_dash = |text: String| if known { text } else { "–".to_owned() };
     let verdict = row.verdict;
-    view! {
-        <tr class:chosen=row.chosen>
-            <th scope="row">
-                {row.size.word()}
-                {row.chosen.then(|| view! { " "<em class="tag">{words::CHOSEN}</em> })}
-            </th>
-            <td>{words::show(Dimension::SmallLength, row.outside_diameter_mm, units)}</td>
-            <td>{or_dash(length(row.fill_depth_cm))}</td>
-            <td>{or_dash(words::rest_day(row.rest_day))}</td>
-            <td>{or_dash(length(row.gap_cm))}</td>
-            <td class:good=verdict == PipeVerdict::Sound>{words::verdict(verdict)}</td>
-        </tr>
-    }
+    el("tr")
+        .class_if("chosen", row.chosen)
+        .child(
+            el("th")
+                .attr("scope", "row")
+                .child(row.size.word())
+                .child(row.chosen.then(|| {
+                    several()
+                        .child(" ")
+                        .child(el("em").class("tag").child(words::CHOSEN))
+                })),
+        )
+        .child(el("td").child(words::show(
+            Dimension::SmallLength,
+            row.outside_diameter_mm,
+            units,
+        )))
+        .child(el("td").child(or_dash(length(row.fill_depth_cm))))
+        .child(el("td").child(or_dash(words::rest_day(row.rest_day))))
+        .child(el("td").child(or_dash(length(row.gap_cm))))
+        .child(
+            el("td")
+                .class_if("good", verdict == PipeVerdict::Sound)
+                .child(words::verdict(verdict)),
+        )
 }

@@ -2,12 +2,13 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::dom::{Node, el, live, several};
+
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
 
 /// The working of a figure.
-#[component]
-pub fn Working(of: Worked) -> impl IntoView {
+pub fn working(of: Worked) -> Node {
     let app = app();
     let parts = move || {
         app.outcome
@@ -18,13 +19,15 @@ pub fn Working(of: Worked) -> impl IntoView {
             })
             .into_iter()
             .flat_map(|texts| words::WORKING_PARTS.into_iter().zip(texts))
-            .map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> })
-            .collect_view()
+            .map(|(name, text)| {
+                several()
+                    .child(el("dt").child(name))
+                    .child(el("dd").child(text))
+            })
+            .collect::<Node>()
     };
-    view! {
-        <details class="working">
-            <summary>{words::working_of(of)}</summary>
-            <dl>{parts}</dl>
-        </details>
-    }
+    el("details")
+        .class("working")
+        .child(el("summary").child(words::working_of(of)))
+        .child(el("dl").child(live(parts)))
 }

@@ -30,12 +30,6 @@ impl From<usize> for Node {
     }
 }
 
-impl From<()> for Node {
-    fn from((): ()) -> Self {
-        Self::Nothing
-    }
-}
-
 impl<T: Into<Node>> From<Option<T>> for Node {
     fn from(part: Option<T>) -> Self {
         part.map_or(Self::Nothing, Into::into)
@@ -123,7 +117,23 @@ impl Node {
 
     /// Answers an event of typing or choosing with what stands in the box or list then.
     pub fn on_value(self, event: &'static str, handler: impl Fn(String) + 'static) -> Self {
-        self.listen(event, Rc::new(move |event| handler(value_of(&event))))
+        let handler = move |event: web_sys::Event| {
+            keep_caret(&event);
+            handler(value_of(&event));
+        };
+        self.listen(event, Rc::new(handler))
+    }
+
+    /// Answers a choice from a list that says nothing afterwards: it shows its first, empty line.
+    pub fn on_pick(self, handler: impl Fn(String) + 'static) -> Self {
+        let handler = move |event: web_sys::Event| {
+            handler(value_of(&event));
+            if let Some(list) = event.target() {
+                // A list has a value.
+                let _ = js_sys::Reflect::set(&list, &"value".into(), &"".into());
+            }
+        };
+        self.listen("change", Rc::new(handler))
     }
 
     /// Answers an event with the event, as it is.
@@ -157,6 +167,25 @@ impl Node {
             }
         };
         self.listen(event, Rc::new(handler))
+    }
+}
+
+/// Chromium puts the caret of a box between buttons before the text where a letter is committed at
+/// once, as by a phone's keyboard; what is typed next would come first. Nothing that was inserted
+/// leaves the caret there, so it goes to the end.
+fn keep_caret(event: &web_sys::Event) {
+    let inserted = event
+        .dyn_ref::<web_sys::InputEvent>()
+        .is_some_and(|event| event.input_type() == "insertText");
+    let Some(input) = event.target().filter(|_| inserted) else {
+        return;
+    };
+    if let Ok(input) = input.dyn_into::<web_sys::HtmlInputElement>()
+        && input.selection_start() == Ok(Some(0))
+    {
+        let end = u32::try_from(input.value().encode_utf16().count()).unwrap_or(u32::MAX);
+        // A box of another kind has no caret to move.
+        let _ = input.set_selection_range(end, end);
     }
 }
 

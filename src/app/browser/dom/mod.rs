@@ -79,27 +79,44 @@ pub fn el(tag: &'static str) -> Node {
     }))
 }
 
+/// Several parts, one after the other, without an element around them.
+pub fn several() -> Node {
+    Node::Many(Vec::new())
+}
+
 /// A part that is described again whenever a signal changes that `part` reads.
 pub fn live<T: Into<Node>>(part: impl Fn() -> T + 'static) -> Node {
     Node::Live(Box::new(move || part().into()))
 }
 
 /// A part that stands while a condition holds, and is described anew only when it begins to hold.
-pub fn show(
+pub fn given(
     when: impl Fn() -> bool + Send + Sync + 'static,
     part: impl Fn() -> Node + 'static,
 ) -> Node {
     let when: Box<dyn Fn() -> bool + Send + Sync> = Box::new(when);
-    shown(Memo::new(move |_| when()), Box::new(part))
+    one_of(
+        Memo::new(move |_| when()),
+        Box::new(part),
+        Box::new(Node::default),
+    )
 }
 
-fn shown(when: Memo<bool>, part: Box<dyn Fn() -> Node>) -> Node {
+/// One part while a condition holds, and another while it does not.
+pub fn given_or(
+    when: impl Fn() -> bool + Send + Sync + 'static,
+    part: impl Fn() -> Node + 'static,
+    other: impl Fn() -> Node + 'static,
+) -> Node {
+    let when: Box<dyn Fn() -> bool + Send + Sync> = Box::new(when);
+    one_of(Memo::new(move |_| when()), Box::new(part), Box::new(other))
+}
+
+fn one_of(when: Memo<bool>, part: Box<dyn Fn() -> Node>, other: Box<dyn Fn() -> Node>) -> Node {
     Node::Live(Box::new(move || {
-        if when.get() {
-            untrack(&part)
-        } else {
-            Node::Nothing
-        }
+        // What a part reads while it is described does not describe it anew.
+        let described = if when.get() { &part } else { &other };
+        untrack(described)
     }))
 }
 
@@ -130,13 +147,27 @@ impl Node {
     }
 
     fn listen(self, event: &'static str, handler: Handler) -> Self {
+        // What answers finds what its view found.
+        let owner = Owner::current();
+        let handler: Handler = Rc::new(move |event| match &owner {
+            Some(owner) => owner.with(|| handler(event)),
+            None => handler(event),
+        });
         self.with(|element| element.handlers.push((event, handler)))
     }
 
-    /// Adds a part at the end.
+    /// Adds a part at the end of an element or of several.
     pub fn child(self, part: impl Into<Self>) -> Self {
-        let part = part.into();
-        self.with(|element| element.parts.push(part))
+        self.push(part.into())
+    }
+
+    fn push(mut self, part: Self) -> Self {
+        match &mut self {
+            Self::Element(element) => element.parts.push(part),
+            Self::Many(parts) => parts.push(part),
+            _ => {}
+        }
+        self
     }
 
     /// Sets an attribute; `false` and `None` leave it out.
@@ -165,13 +196,27 @@ impl Node {
         self.set(Kind::Class(name), value)
     }
 
+    /// A class that is there or not.
+    pub fn class_if(self, name: &'static str, on: bool) -> Self {
+        self.set(Kind::Class(name), Value::Fixed(on.text()))
+    }
+
     /// The id.
     pub fn id(self, id: impl Setting) -> Self {
         self.attr("id", id)
     }
 
+    /// A style property.
+    pub fn style(self, name: &'static str, value: impl Setting) -> Self {
+        self.set(Kind::Style(name), Value::Fixed(value.text()))
+    }
+
     /// A style property that follows signals.
-    pub fn style_live(self, name: &'static str, value: impl Fn() -> String + 'static) -> Self {
+    pub fn style_live<T: Setting>(
+        self,
+        name: &'static str,
+        value: impl Fn() -> T + 'static,
+    ) -> Self {
         let value = Value::Live(Box::new(move || value().text()));
         self.set(Kind::Style(name), value)
     }

@@ -110,7 +110,7 @@ impl Standing {
         match self {
             Self::Nothing(node) | Self::Text(node, _) => take(&node),
             Self::Element(mut element) => {
-                element.silence();
+                element.end();
                 take(&element.node);
             }
             Self::Many(parts, end) => {
@@ -271,7 +271,7 @@ impl StandingElement {
     }
 
     /// No event of an element that goes away finds its answer any more.
-    fn silence(&mut self) {
+    fn end(&mut self) {
         for listener in self.listeners.drain(..) {
             // It was registered so.
             let _ = self.node.remove_event_listener_with_callback(
@@ -280,19 +280,23 @@ impl StandingElement {
             );
         }
         for part in &mut self.parts {
-            part.silence();
+            part.end();
         }
     }
 }
 
 impl Standing {
-    fn silence(&mut self) {
+    /// Ends what an element holds. What stands in a live part is taken from its effect: that would
+    /// keep it, and let it read signals that are gone, until its own end is told to it.
+    fn end(&mut self) {
         match self {
             Self::Nothing(_) | Self::Text(..) => {}
-            Self::Element(element) => element.silence(),
-            Self::Many(parts, _) => parts.iter_mut().for_each(Self::silence),
+            Self::Element(element) => element.end(),
+            Self::Many(parts, _) => parts.iter_mut().for_each(Self::end),
             Self::Live(effect) => {
-                effect.with_value_mut(Self::silence);
+                if let Some(mut standing) = effect.take_value() {
+                    standing.end();
+                }
             }
         }
     }
