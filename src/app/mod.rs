@@ -11,6 +11,7 @@ mod materials;
 mod results;
 mod shelf;
 mod state;
+mod trial;
 mod welcome;
 mod words;
 
@@ -49,6 +50,7 @@ fn Page() -> impl IntoView {
             <building::Sheet/>
             <results::Glance/>
         </Show>
+        <trial::Trials/>
         <footer class="foot"><p>{words::FOOT}</p></footer>
     }
 }

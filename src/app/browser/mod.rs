@@ -36,6 +36,11 @@ pub fn today() -> String {
     )
 }
 
+/// A number from 0 to below 1 that nobody foresees.
+pub fn chance() -> f64 {
+    js_sys::Math::random()
+}
+
 /// Chromium puts the caret of a box between buttons before the text where a letter is committed at
 /// once, as by a phone's keyboard; what is typed next would come first. Nothing that was inserted
 /// leaves the caret there, so it goes to the end.

@@ -16,7 +16,7 @@ use super::state::{Step, app};
 use super::words;
 use crate::plan::Field;
 
-pub use choice::{ChoiceField, PresetField};
+pub use choice::{ChoiceField, Options, PresetField, options};
 pub use number::{DateField, NumberField};
 
 /// Steps, the form of the present step, and the way to the next.

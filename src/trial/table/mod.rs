@@ -5,10 +5,10 @@ mod tests;
 
 use serde::Serialize;
 
-use crate::plan::{Dimension, Entry, ProblemKind, UnitSystem};
+use crate::plan::{Dimension, Entry, ProblemKind, UnitSystem, reason};
 
-use super::check::{MOST_RECORDS, not_read};
-use super::model::{Name, Record, Trial};
+use super::check::MOST_RECORDS;
+use crate::plan::trial::{Name, Record, Trial};
 
 /// What a text was read as.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -263,8 +263,8 @@ impl TableRead {
         }
         match dimension.read(cell, UnitSystem::Metric) {
             Ok(value) => Entry::Number(value),
-            Err(reason) => {
-                let kind = TableProblemKind::Value(not_read(reason, cell));
+            Err(why) => {
+                let kind = TableProblemKind::Value(reason(why, cell));
                 self.problem(line, column, kind);
                 Entry::from(cell)
             }

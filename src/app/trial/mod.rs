@@ -1,0 +1,143 @@
+//! Trials: variants of a plan laid out by chance, recorded, and judged. A trial that is shown stands
+//! alone on the page.
+
+mod design;
+mod kept;
+mod layout;
+mod paper;
+mod parts;
+mod plots;
+mod record;
+mod result;
+
+use std::rc::Rc;
+
+use leptos::prelude::*;
+
+use super::browser;
+use super::browser::dom::{self, Node, el, live};
+use super::state::{App, app};
+use super::words;
+use kept::{Bench, Shown};
+use parts::{button, heading, row};
+
+/// The part of the page.
+#[component]
+pub fn Trials() -> impl IntoView {
+    let app = app();
+    let place = NodeRef::<leptos::html::Div>::new();
+    place.on_load(move |place| {
+        dom::stand(place.into(), move || trials(app));
+    });
+    view! { <div class="trials" node_ref=place></div> }
+}
+
+fn trials(app: App) -> Node {
+    let bench = Bench::new(app);
+    // What is half done belongs to one trial.
+    Effect::watch(
+        move || app.trial.get(),
+        move |_, _, _| bench.start_afresh(),
+        false,
+    );
+    live(move || match bench.trial() {
+        None => list(app),
+        Some(trial) => {
+            let shown = Rc::new(Shown::of(trial, app.units.get()));
+            let part = open(bench, &shown);
+            [part, live(move || paper::paper(bench, &shown))].into()
+        }
+    })
+}
+
+/// The kept trials, and the way to a new one.
+fn list(app: App) -> Node {
+    let kept = app.store.with(|store| {
+        let name = |kept: &crate::plan::KeptTrial| (kept.id as usize, kept.trial.name.clone());
+        store.trials.iter().map(name).collect::<Vec<_>>()
+    });
+    let begin = if app.plan_is_open() {
+        button("main", words::NEW_TRIAL, move || app.begin_trial())
+    } else {
+        el("p").class("hint").child(words::OPEN_PLAN_FIRST)
+    };
+    let item = |(id, name): (usize, String)| {
+        let open = el("button")
+            .attr("type", "button")
+            .class("plan")
+            .on("click", move || app.show_trial(Some(id)))
+            .child(words::trial_or_unnamed(&name));
+        el("li").child(open)
+    };
+    let some = !kept.is_empty();
+    el("section")
+        .class("trials-list")
+        .attr("aria-labelledby", "trials")
+        .child(heading("h2", "trials", words::TRIALS))
+        .child(el("p").class("hint").child(words::TRIALS_MORE))
+        .child(begin)
+        .child(some.then(|| {
+            el("ul")
+                .class("plans")
+                .attr("aria-label", words::YOUR_TRIALS)
+                .child(kept.into_iter().map(item).collect::<Node>())
+        }))
+}
+
+/// A trial, part by part.
+fn open(bench: Bench, shown: &Shown) -> Node {
+    let app = bench.app;
+    let sure = bench.deleting.get().is_some();
+    let (name, json) = (shown.trial.name.clone(), shown.trial.to_json());
+    let title = words::trial_or_unnamed(&name);
+    let tools = row([
+        button("quiet", words::LEAVE_TRIAL, move || app.show_trial(None)),
+        button("quiet", words::SAVE_TRIAL, move || {
+            browser::save_file(words::TRIAL_FILE, &json);
+        }),
+        button(
+            "quiet",
+            if sure {
+                words::DELETE_TRIAL_SURE
+            } else {
+                words::DELETE_TRIAL
+            },
+            move || {
+                if sure {
+                    bench.delete();
+                } else {
+                    bench.deleting.set(Some(0));
+                }
+            },
+        ),
+    ]);
+    let box_of_name = el("label")
+        .class("plan-name")
+        .child(el("span").child(words::TRIAL_NAME))
+        .child(
+            el("input")
+                .id("trial-name")
+                .attr("type", "text")
+                .attr("autocomplete", "off")
+                .attr("maxlength", "80")
+                .on_value("input", move |name| bench.edit(|trial| trial.name = name))
+                .value_live(move || name.clone()),
+        );
+    el("article")
+        .class("trial")
+        .attr("aria-labelledby", "trials")
+        .child(heading("h2", "trials", title))
+        .child(tools)
+        .child(box_of_name)
+        .child(design::design(bench, shown))
+        .child(shown.outcome.as_ref().map(|outcome| {
+            [
+                layout::drawing(outcome),
+                layout::expected(outcome, shown.units),
+                layout::needed(outcome),
+                record::record(bench, shown, outcome),
+                result::result(shown, outcome),
+                paper::choice(bench),
+            ]
+        }))
+}

@@ -1,0 +1,357 @@
+//! What the records of a trial allow to be said, in words that a class understands.
+
+use super::{letter, pct, show, variant_of};
+use crate::plan::{Dimension, UnitSystem, significant};
+use crate::trial::{
+    Analysis, Conclusion, Measure, MeasureReport, Method, Naive, PairRow, Refusal, Source,
+    TrialOutcome,
+};
+
+/// Heading.
+pub const SAID: &str = "What the records say";
+/// Under the heading while nothing is recorded.
+pub const NOTHING_YET: &str = "Nothing is recorded yet.";
+/// Columns of the means.
+pub const MEAN_HEADS: [&str; 6] = [
+    "Variant",
+    "Mean",
+    "Lies between",
+    "Containers",
+    "Heads",
+    "Letters",
+];
+/// Columns of the comparisons.
+pub const PAIR_HEADS: [&str; 4] = ["Compared", "Difference", "Lies between", "Chance"];
+/// Columns of the analysis of variance.
+pub const VARIANCE_HEADS: [&str; 6] = [
+    "Source",
+    "Degrees of freedom",
+    "Sum of squares",
+    "Mean square",
+    "F",
+    "P",
+];
+/// Fold.
+pub const VARIANCE: &str = "Analysis of variance and checks";
+/// Name of a picture.
+pub const RESIDUALS: &str = "What the analysis does not explain, in order";
+/// Explains it.
+pub const RESIDUALS_NOTE: &str = "What is left over in each container, in order. Near the line: as chance scatters. The outermost two bear the numbers of their containers.";
+/// Explains the letters.
+pub const LETTERS: &str =
+    "Variants that share a small letter cannot be told apart (Tukey's honest differences).";
+
+/// Name of a measure.
+pub const fn measure(measure: Measure) -> &'static str {
+    match measure {
+        Measure::HeadMass => "Head mass",
+        Measure::WaterPerKg => "Water per mass of heads",
+    }
+}
+
+/// Name of the table of means.
+pub const fn means_of(of: Measure) -> &'static str {
+    match of {
+        Measure::HeadMass => "Mean head mass",
+        Measure::WaterPerKg => "Mean water per mass of heads",
+    }
+}
+
+/// Name of the table of comparisons.
+pub const fn pairs_of(of: Measure) -> &'static str {
+    match of {
+        Measure::HeadMass => "Head mass compared",
+        Measure::WaterPerKg => "Water per mass compared",
+    }
+}
+
+/// The kind of quantity that a measure is.
+pub const fn measured(measure: Measure) -> Dimension {
+    match measure {
+        Measure::HeadMass => Dimension::Mass,
+        Measure::WaterPerKg => Dimension::WaterUse,
+    }
+}
+
+fn from_to(of: Dimension, low: f64, high: f64, units: UnitSystem) -> String {
+    let low = show(of, low, units).replace('-', "−");
+    format!("{low} to {}", show(of, high, units).replace('-', "−"))
+}
+
+/// A chance as a share of such trials.
+fn chance(p: f64) -> String {
+    if p < 0.001 {
+        "less than 1 in 1000".to_owned()
+    } else if p < 0.1 {
+        format!("about 1 in {}", significant(1.0 / p, 2))
+    } else {
+        format!("about {} in 100", significant(100.0 * p, 2))
+    }
+}
+
+/// A chance as statisticians write it.
+fn p_value(p: f64) -> String {
+    if p < 0.0001 {
+        "< 0.0001".to_owned()
+    } else {
+        significant(p, 2)
+    }
+}
+
+fn named(outcome: &TrialOutcome, treatment: usize) -> String {
+    let name = outcome.treatments.get(treatment);
+    variant_of(treatment, name.map_or("", |it| it.name.as_str()))
+}
+
+fn pair_line(outcome: &TrialOutcome, of: Measure, pair: &PairRow, units: UnitSystem) -> String {
+    let (larger, smaller) = (named(outcome, pair.larger), named(outcome, pair.smaller));
+    let amount = show(measured(of), pair.difference, units);
+    let range = from_to(measured(of), pair.low, pair.high, units);
+    let more = pct(pair.difference_pct);
+    match of {
+        Measure::HeadMass => format!(
+            "{larger} brought heavier heads than {smaller}: by {amount} ({more}); the true difference lies between {range}."
+        ),
+        Measure::WaterPerKg => format!(
+            "{larger} used more water for the same mass than {smaller}: by {amount} ({more}); the true difference lies between {range}."
+        ),
+    }
+}
+
+fn refusal(reason: Refusal) -> &'static str {
+    match reason {
+        Refusal::NoRecords => NOTHING_YET,
+        Refusal::OneUnitEach => {
+            "Nothing can be said: all heads of a variant shared one container. Its heads are parts of one unit, not replicates, and what the container did cannot be told from what the variant did. Repeat the trial with at least two containers of each variant, better four."
+        }
+        Refusal::HeadsWithoutUnit => {
+            "Nothing can be said: heads were recorded without the container that they stood in. Heads of one container are alike for reasons of their own, so they may not count one by one. Write down the container of each head."
+        }
+        Refusal::OneTreatment => {
+            "Nothing can be compared yet: fewer than two variants have at least two containers with a figure."
+        }
+        Refusal::NothingLeftForError => {
+            "Nothing can be said: containers and blocks leave nothing to judge the spread by. More containers of each variant are needed."
+        }
+        Refusal::NotConnected => {
+            "Nothing can be said: so many containers are missing that variants and blocks cannot be taken apart."
+        }
+        Refusal::NoSpread => {
+            "Nothing can be said: all containers treated alike agree to the last digit, as copied figures do."
+        }
+        Refusal::BeyondMethod => {
+            "Nothing can be said: these figures lie beyond what the method covers."
+        }
+    }
+}
+
+fn naive_line(naive: &Naive) -> String {
+    let stood = naive
+        .units
+        .map_or_else(String::new, |units| format!(" in {units} containers"));
+    format!(
+        "A test that took each of the {} heads{stood} for a replicate would claim F = {} with {} and {} degrees of freedom, and a chance of {}. That would be a lie: these heads are not independent of one another.",
+        naive.heads,
+        significant(naive.f, 3),
+        naive.between_freedom,
+        naive.within_freedom,
+        p_value(naive.p),
+    )
+}
+
+/// What may be said of one measure: what differs, by how much, how sure.
+pub fn conclusion(
+    outcome: &TrialOutcome,
+    report: &MeasureReport,
+    units: UnitSystem,
+) -> Vec<String> {
+    let of = measured(report.measure);
+    let mut lines = Vec::new();
+    match &report.conclusion {
+        Conclusion::Differs { p, pairs } => {
+            lines.extend(
+                pairs
+                    .iter()
+                    .map(|pair| pair_line(outcome, report.measure, pair, units)),
+            );
+            lines.push(format!(
+                "How sure: were all variants alike, means as far apart as these would come up in {} of such trials.",
+                chance(*p)
+            ));
+        }
+        Conclusion::DiffersSomewhere { p } => lines.push(format!(
+            "The variants do not all do the same, but no two of them can be named: were all alike, means as far apart would come up in {} of such trials.",
+            chance(*p)
+        )),
+        Conclusion::CannotBeTold { p, detectable, half_width } => {
+            lines.push(format!(
+                "No difference can be told. That does not mean that the variants are alike: means as far apart come up in {} of such trials by luck alone.",
+                chance(*p)
+            ));
+            lines.push(format!(
+                "A trial of this size and spread finds a difference of {} or more in {} of 100 cases and easily misses smaller ones; a difference here is uncertain by {} either way.",
+                show(of, *detectable, units),
+                significant(outcome.needed.power_pct, 2),
+                show(of, *half_width, units)
+            ));
+        }
+        Conclusion::NotAllowed { reason, naive } => {
+            lines.push(refusal(*reason).to_owned());
+            lines.extend(naive.as_ref().map(naive_line));
+        }
+    }
+    for left in &report.left_out {
+        if report.analysis.is_some() {
+            lines.push(format!(
+                "{} was left out: {} container with a figure is too few.",
+                named(outcome, left.treatment),
+                left.units
+            ));
+        }
+    }
+    lines
+}
+
+/// The table of means.
+pub fn mean_lines(
+    outcome: &TrialOutcome,
+    of: Measure,
+    analysis: &Analysis,
+    units: UnitSystem,
+) -> Vec<Vec<String>> {
+    let of = measured(of);
+    let line = |row: &crate::trial::MeanRow| {
+        vec![
+            named(outcome, row.treatment),
+            show(of, row.mean, units),
+            from_to(of, row.low, row.high, units),
+            row.units.to_string(),
+            row.heads.to_string(),
+            row.letters.clone(),
+        ]
+    };
+    analysis.means.iter().map(line).collect()
+}
+
+/// Under the table of means.
+pub fn mean_note(analysis: &Analysis) -> String {
+    let mut text = format!(
+        "Each interval holds the true mean with {} confidence.",
+        pct(analysis.confidence_pct)
+    );
+    if analysis.adjusted {
+        text.push_str(
+            " Means are adjusted to all blocks alike, because containers are missing from some.",
+        );
+    }
+    text
+}
+
+/// The table of comparisons.
+pub fn pair_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Vec<String>> {
+    let of = measured(of);
+    let line = |row: &PairRow| {
+        vec![
+            format!("{} less {}", letter(row.larger), letter(row.smaller)),
+            show(of, row.difference, units),
+            from_to(of, row.low, row.high, units),
+            p_value(row.p),
+        ]
+    };
+    analysis.pairs.iter().map(line).collect()
+}
+
+/// The analysis of variance.
+pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
+    let line = |row: &crate::trial::TableRow| {
+        let source = match row.source {
+            Source::Blocks => "Blocks",
+            Source::Treatments => "Variants",
+            Source::Units => "Containers alike (error)",
+            Source::Heads => "Heads of one container",
+        };
+        vec![
+            source.to_owned(),
+            row.freedom.to_string(),
+            significant(row.sum_of_squares, 5),
+            significant(row.mean_square, 5),
+            row.f.map_or_else(String::new, |f| significant(f, 4)),
+            row.p.map_or_else(String::new, p_value),
+        ]
+    };
+    analysis.table.iter().map(line).collect()
+}
+
+/// What was checked, and which method the conclusion rests on.
+pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<String> {
+    let mut lines = Vec::new();
+    if of == Measure::HeadMass {
+        lines.push(
+            "Sums of squares are in g²; variants are judged by containers, never by heads."
+                .to_owned(),
+        );
+    }
+    lines.push(match analysis.normality {
+        Some(check) if check.holds => format!(
+            "What is left over scatters as chance does (Shapiro and Wilk, P = {}): the points below lie near the line.",
+            p_value(check.p)
+        ),
+        Some(check) => format!(
+            "What is left over does not scatter as chance does (Shapiro and Wilk, P = {}): look for a container that went wrong, such as the point far off the line. Take the result with care.",
+            p_value(check.p)
+        ),
+        None => "There are too few containers to check how the figures scatter.".to_owned(),
+    });
+    lines.push(match (analysis.equal_spread, analysis.method) {
+        (Some(check), _) if check.holds => format!(
+            "The variants spread alike (Brown and Forsythe, P = {}).",
+            p_value(check.p)
+        ),
+        (Some(check), Method::OwnSpreads) => format!(
+            "The variants do not spread alike (Brown and Forsythe, P = {}), so Welch's analysis and the differences of Games and Howell are used, which allow for that.",
+            p_value(check.p)
+        ),
+        (Some(check), Method::OneSpread) => format!(
+            "The variants do not spread alike (Brown and Forsythe, P = {}). Within blocks there is no remedy for that: take the result with care.",
+            p_value(check.p)
+        ),
+        (None, _) => "Whether the variants spread alike cannot be seen from so few containers.".to_owned(),
+    });
+    if let Some(welch) = &analysis.welch {
+        lines.push(format!(
+            "Welch's analysis, which needs no equal spread: F = {} with {} and {} degrees of freedom, P = {}.",
+            significant(welch.f, 4),
+            significant(welch.between_freedom, 3),
+            significant(welch.within_freedom, 3),
+            p_value(welch.p)
+        ));
+    }
+    if let Some(spread) = &analysis.spread {
+        lines.push(format!(
+            "Spread from container to container {}, from head to head {}: what to plan the next trial with.",
+            pct(spread.units_pct),
+            pct(spread.heads_pct)
+        ));
+    }
+    lines.push(format!(
+        "Blocks and variants explain {} of all variation between containers; the smallest difference that this trial shows reliably is {}.",
+        pct(analysis.explained_pct),
+        show(measured(of), analysis.detectable, units)
+    ));
+    lines
+}
+
+/// Name of the picture of all figures.
+pub fn dots(of: Measure) -> String {
+    format!("{}: every container and its mean", measure(of))
+}
+
+/// Explains that picture.
+pub fn dots_note(of: Measure) -> &'static str {
+    match of {
+        Measure::HeadMass => {
+            "Small dots: heads. Rings: means of containers. Bar: mean of the variant with its interval."
+        }
+        Measure::WaterPerKg => "Rings: containers. Bar: mean of the variant with its interval.",
+    }
+}
