@@ -21,34 +21,6 @@ const COLUMNS: usize = 12;
 const LOTS: f64 = 1e6;
 
 impl App {
-    /// Begins a trial of the open plan and shows it.
-    pub fn begin_trial(self) {
-        let Some(plan) = self.plan.get_untracked() else {
-            return;
-        };
-        let trial = Trial {
-            name: words::trial_of(&plan.name),
-            plan: Some(plan),
-            treatments: (0..VARIANTS).map(new_variant).collect(),
-            design: Pick::Known(Design::Blocks),
-            replicates: Entry::Number(4.0),
-            seed: lots(),
-            ..Trial::default()
-        };
-        self.add_trials(vec![trial]);
-        let last = self
-            .store
-            .with_untracked(|store| store.trials.last().map(|kept| kept.id as usize));
-        self.show_trial(last);
-    }
-
-    /// Shows a trial, or none.
-    pub fn show_trial(self, id: Option<usize>) {
-        self.trial.set(id);
-        browser::focus_soon("trials");
-        browser::soon(|| browser::scroll_to("trials"));
-    }
-
     /// Keeps trials, less those that are kept already.
     pub fn add_trials(self, trials: Vec<Trial>) {
         if trials.is_empty() {
@@ -136,6 +108,40 @@ impl Bench {
         })
     }
 
+    /// Begins a trial of the open plan and shows it.
+    pub fn begin(self) {
+        let Some(plan) = self.app.plan.get_untracked() else {
+            return;
+        };
+        let trial = Trial {
+            name: words::trial_of(&plan.name),
+            plan: Some(plan),
+            treatments: (0..VARIANTS).map(new_variant).collect(),
+            design: Pick::Known(Design::Blocks),
+            replicates: Entry::Number(4.0),
+            seed: lots(),
+            ..Trial::default()
+        };
+        self.app.add_trials(vec![trial]);
+        let last = self
+            .app
+            .store
+            .with_untracked(|store| store.trials.last().map(|kept| kept.id as usize));
+        self.open(last);
+    }
+
+    /// Shows a trial, or none. What was half done belongs to the one before.
+    pub fn open(self, id: Option<usize>) {
+        for half_done in [self.deleting, self.clearing, self.factor, self.paper] {
+            half_done.set(None);
+        }
+        self.pasted.set(None);
+        self.said.set(None);
+        self.app.trial.set(id);
+        browser::focus_soon("trials");
+        browser::soon(|| browser::scroll_to("trials"));
+    }
+
     /// Changes the trial that is shown.
     pub fn edit(self, change: impl FnOnce(&mut Trial)) {
         let Some(id) = self.app.trial.get_untracked() else {
@@ -148,20 +154,10 @@ impl Bench {
         });
     }
 
-    /// Forgets what was half done with the trial before.
-    pub fn start_afresh(self) {
-        self.deleting.set(None);
-        self.clearing.set(None);
-        self.factor.set(None);
-        self.paper.set(None);
-        self.pasted.set(None);
-        self.said.set(None);
-    }
-
     /// Deletes the trial that is shown.
     pub fn delete(self) {
         let id = self.app.trial.get_untracked();
-        self.app.show_trial(None);
+        self.open(None);
         self.app
             .store
             .update(|store| store.trials.retain(|kept| Some(kept.id as usize) != id));

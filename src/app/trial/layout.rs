@@ -95,7 +95,7 @@ pub fn labels(shown: &Shown, outcome: &TrialOutcome) -> Node {
         ])
     };
     el("ul")
-        .class("labels")
+        .class("unit-labels")
         .child(outcome.units.iter().map(label).collect::<Node>())
 }
 

@@ -34,14 +34,8 @@ pub fn Trials() -> impl IntoView {
 
 fn trials(app: App) -> Node {
     let bench = Bench::new(app);
-    // What is half done belongs to one trial.
-    Effect::watch(
-        move || app.trial.get(),
-        move |_, _, _| bench.start_afresh(),
-        false,
-    );
     live(move || match bench.trial() {
-        None => list(app),
+        None => list(bench),
         Some(trial) => {
             let shown = Rc::new(Shown::of(trial, app.units.get()));
             let part = open(bench, &shown);
@@ -51,13 +45,14 @@ fn trials(app: App) -> Node {
 }
 
 /// The kept trials, and the way to a new one.
-fn list(app: App) -> Node {
+fn list(bench: Bench) -> Node {
+    let app = bench.app;
     let kept = app.store.with(|store| {
         let name = |kept: &crate::plan::KeptTrial| (kept.id as usize, kept.trial.name.clone());
         store.trials.iter().map(name).collect::<Vec<_>>()
     });
     let begin = if app.plan_is_open() {
-        button("main", words::NEW_TRIAL, move || app.begin_trial())
+        button("main", words::NEW_TRIAL, move || bench.begin())
     } else {
         el("p").class("hint").child(words::OPEN_PLAN_FIRST)
     };
@@ -65,7 +60,7 @@ fn list(app: App) -> Node {
         let open = el("button")
             .attr("type", "button")
             .class("plan")
-            .on("click", move || app.show_trial(Some(id)))
+            .on("click", move || bench.open(Some(id)))
             .child(words::trial_or_unnamed(&name));
         el("li").child(open)
     };
@@ -86,12 +81,11 @@ fn list(app: App) -> Node {
 
 /// A trial, part by part.
 fn open(bench: Bench, shown: &Shown) -> Node {
-    let app = bench.app;
     let sure = bench.deleting.get().is_some();
     let (name, json) = (shown.trial.name.clone(), shown.trial.to_json());
     let title = words::trial_or_unnamed(&name);
     let tools = row([
-        button("quiet", words::LEAVE_TRIAL, move || app.show_trial(None)),
+        button("quiet", words::LEAVE_TRIAL, move || bench.open(None)),
         button("quiet", words::SAVE_TRIAL, move || {
             browser::save_file(words::TRIAL_FILE, &json);
         }),

@@ -1,5 +1,7 @@
 //! What was weighed and measured: pasted, from a file, or typed into a table.
 
+use std::rc::Rc;
+
 use leptos::prelude::*;
 
 use super::design::read;
@@ -116,7 +118,8 @@ fn table(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
             units,
         ))
     }));
-    let lines = shown.trial.records.iter().zip(&outcome.units).enumerate();
+    let records = Rc::new(shown.trial.records.clone());
+    let lines = records.iter().zip(&outcome.units).enumerate();
     let lines = lines.map(|(place, (line, unit))| {
         let name = outcome.treatments.get(unit.treatment);
         let name = words::variant_of(unit.treatment, name.map_or("", |it| it.name.as_str()));
@@ -130,6 +133,7 @@ fn table(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
             cell(
                 bench,
                 shown,
+                &records,
                 TrialField::RecordWater(place),
                 &line.water_l,
                 false,
@@ -139,6 +143,7 @@ fn table(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
             cell(
                 bench,
                 shown,
+                &records,
                 TrialField::RecordHead(place, head),
                 entry,
                 filled,
@@ -153,7 +158,14 @@ fn table(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
 }
 
 /// A cell to type into, with what is wrong under it.
-fn cell(bench: Bench, shown: &Shown, of: TrialField, entry: &Entry, filled: bool) -> Node {
+fn cell(
+    bench: Bench,
+    shown: &Shown,
+    records: &Rc<Vec<Record>>,
+    of: TrialField,
+    entry: &Entry,
+    filled: bool,
+) -> Node {
     let units = shown.units;
     let (place, head, dimension) = match of {
         TrialField::RecordHead(place, head) => (place, head + 1, Dimension::Mass),
@@ -164,11 +176,7 @@ fn cell(bench: Bench, shown: &Shown, of: TrialField, entry: &Entry, filled: bool
         Entry::Number(value) => dimension.text(*value, units),
         Entry::Text(text) => text.clone(),
     };
-    let unit = shown
-        .trial
-        .records
-        .get(place)
-        .map_or("", |it| it.unit.text());
+    let unit = records.get(place).map_or("", |it| it.unit.text());
     let what = if head == 0 {
         words::USED.to_owned()
     } else {
@@ -178,7 +186,7 @@ fn cell(bench: Bench, shown: &Shown, of: TrialField, entry: &Entry, filled: bool
     let id = format!("record-{}-{head}", place + 1);
     let described = problem.is_some().then(|| format!("{id}-problem"));
     let missing = filled && head > 0 && entry.is_blank();
-    let records = shown.trial.records.clone();
+    let records = Rc::clone(records);
     let input = el("input")
         .id(id)
         .attr("type", "text")
@@ -189,13 +197,19 @@ fn cell(bench: Bench, shown: &Shown, of: TrialField, entry: &Entry, filled: bool
         .attr("aria-invalid", problem.is_some().then_some("true"))
         .attr("aria-describedby", described.clone())
         .on_value("change", move |text| {
-            let mut records = records.clone();
+            let mut records = records.to_vec();
             write(&mut records, place, head, read(&text, dimension, units));
-            bench.edit(|trial| trial.records = records);
+            keep(bench, records);
         })
         .value_live(move || text.clone());
     let problem = problem.map(|text| el("p").class("bad").id(described).child(text));
     el("td").child(input).child(problem)
+}
+
+/// Lines in which nothing stands are not kept: their containers may be gone from the next layout.
+fn keep(bench: Bench, mut records: Vec<Record>) {
+    records.retain(is_filled);
+    bench.edit(|trial| trial.records = records);
 }
 
 fn write(records: &mut [Record], place: usize, head: usize, entry: Entry) {
@@ -234,7 +248,7 @@ fn stray(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
         el("p").child(words::BELONGS_NOWHERE),
         el("ul").child(rest.iter().take(60).map(line).collect::<Node>()),
         button("quiet", words::REMOVE_STRAY, move || {
-            bench.edit(|trial| trial.records.clone_from(&known));
+            keep(bench, known.clone());
         }),
     ])
 }
