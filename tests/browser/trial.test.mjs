@@ -180,7 +180,7 @@ test("three pipe sizes in four blocks, from the plan to the printed report", asy
     const of = mass.analysis.means[place];
     assert.equal(row[0], `${"ABC"[place]}: ${PIPES[place]}`);
     sameFigure(row[1], of.mean, row[0]);
-    const [low, high] = row[2].split(" to ");
+    const [low, high] = row[2].split(" and ");
     sameFigure(low, of.low, `${row[0]} low`);
     sameFigure(high, of.high, `${row[0]} high`);
     assert.deepEqual(row.slice(3), [String(of.units), String(of.heads), of.letters]);
@@ -253,8 +253,36 @@ test("records go out as CSV and come in again, by file", async (t) => {
   assert.equal(await screen.page.locator(".trial .measure").count(), 0);
   assert.ok(await screen.page.locator("#trial-seed").isEnabled());
   await screen.page.locator("#trial-file").setInputFiles({ name: "records.csv", mimeType: "text/csv", buffer: Buffer.from(csv) });
+  await screen.page.waitForFunction(() => document.querySelector("#trial-paste").value !== "");
+  assert.equal(await screen.page.locator("#trial-paste").inputValue(), csv);
+  await screen.button("Take in this table").click();
   await screen.page.locator(".trial .measure").first().waitFor();
   assert.equal(await screen.verdict("Head mass"), verdict);
+});
+
+test("a trial laid out elsewhere comes with its layout", async (t) => {
+  const screen = await begun(t);
+  await screen.set("trial-paste", "unit,head_g\n1,150\n");
+  await screen.button("Take it in with its layout").click();
+  assert.match(await screen.page.locator(".taken-in").innerText(), /^This table tells no layout/);
+  const lines = ["unit,block,treatment,head_g"];
+  for (const [block, way] of ["north", "south", "middle"].entries()) {
+    for (const name of ["as it was", "deeper"]) {
+      for (const head of [0, 3, 7]) lines.push(`${way[0]}-${name[0]},${way},${name},${150 + 5 * block + head + (name === "deeper" ? 20 + block : 0)}`);
+    }
+  }
+  await screen.set("trial-paste", lines.join("\n"));
+  await screen.button("Take it in with its layout").click();
+  await screen.page.locator(".trial .measure").waitFor();
+  assert.deepEqual(await screen.bench(), [
+    { number: "n-a", letter: "A", name: "as it was", block: "Block north" },
+    { number: "n-d", letter: "B", name: "deeper", block: "Block north" },
+    { number: "s-a", letter: "A", name: "as it was", block: "Block south" },
+    { number: "s-d", letter: "B", name: "deeper", block: "Block south" },
+    { number: "m-a", letter: "A", name: "as it was", block: "Block middle" },
+    { number: "m-d", letter: "B", name: "deeper", block: "Block middle" },
+  ]);
+  assert.match(await screen.verdict("Head mass"), /^B: deeper brought heavier heads than A: as it was: by 21/);
 });
 
 test("pseudo-replicates are recognised, and the page says why a test would lie", async (t) => {

@@ -114,7 +114,7 @@ fn compared(bench: Bench, shown: &Shown) -> Node {
         }),
     ]);
     [
-        factor(bench, trial, differs, locked),
+        factor(bench, shown, differs),
         variants,
         said(shown.problem(TrialField::Treatments)),
         lines,
@@ -123,7 +123,8 @@ fn compared(bench: Bench, shown: &Shown) -> Node {
 }
 
 /// The choice of what differs.
-fn factor(bench: Bench, trial: &Trial, differs: Differs, locked: bool) -> Node {
+fn factor(bench: Bench, shown: &Shown, differs: Differs) -> Node {
+    let (trial, units) = (&shown.trial, shown.units);
     let used = trial.plan.as_ref().map(used_fields).unwrap_or_default();
     let mut options: Vec<(String, String)> = FACTORS
         .into_iter()
@@ -149,13 +150,14 @@ fn factor(bench: Bench, trial: &Trial, differs: Differs, locked: bool) -> Node {
         bench.edit(|trial| {
             for (place, treatment) in trial.treatments.iter_mut().enumerate() {
                 // A name that told the value says nothing of another field.
-                if !std::mem::take(&mut treatment.changes).is_empty() {
-                    treatment.name = new_variant(place).name;
+                match differs {
+                    Differs::Field(of) => set_value(treatment, place, of, Entry::blank(), units),
+                    _ => treatment.changes.clear(),
                 }
             }
         });
     })
-    .attr("disabled", locked);
+    .attr("disabled", shown.recorded);
     let id = "trial-differs".to_owned();
     field(id, words::DIFFERS, words::DIFFERS_HINT, None, list)
 }

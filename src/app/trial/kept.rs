@@ -1,6 +1,7 @@
 //! The trials of the device, and what the view of one of them holds.
 
 use std::cell::RefCell;
+use std::ops::Deref;
 
 use leptos::prelude::*;
 
@@ -68,9 +69,13 @@ pub fn lots() -> Entry {
     Entry::Number((browser::chance() * LOTS).floor())
 }
 
-/// The view of the trials; cheap to copy.
+/// The view of the trials: made once, for as long as the page stands, so that every answer to an event
+/// holds no more than where it is.
 #[derive(Clone, Copy)]
-pub struct Bench {
+pub struct Bench(&'static State);
+
+/// What it holds.
+pub struct State {
     pub app: App,
     /// Number of the trial whose deletion was asked for once.
     pub deleting: RwSignal<Option<usize>>,
@@ -86,9 +91,17 @@ pub struct Bench {
     pub said: RwSignal<Option<String>>,
 }
 
+impl Deref for Bench {
+    type Target = State;
+
+    fn deref(&self) -> &State {
+        self.0
+    }
+}
+
 impl Bench {
     pub fn new(app: App) -> Self {
-        Self {
+        Self(Box::leak(Box::new(State {
             app,
             deleting: RwSignal::new(None),
             clearing: RwSignal::new(None),
@@ -96,7 +109,7 @@ impl Bench {
             paper: RwSignal::new(None),
             pasted: RwSignal::new(None),
             said: RwSignal::new(None),
-        }
+        })))
     }
 
     /// The trial that is shown.
@@ -231,24 +244,33 @@ pub fn is_filled(record: &Record) -> bool {
     !record.water_l.is_blank() || record.heads_g.iter().any(|head| !head.is_blank())
 }
 
+/// What the plans of a trial came to, and what they were.
+struct Remembered {
+    plan: Option<Plan>,
+    changes: Vec<Vec<Change>>,
+    expected: Expectations,
+}
+
 thread_local! {
-    /// What the plans of the trial came to, and what they were. Living through them takes nearly all
-    /// of the time, and neither names nor records change it.
-    static LAST: RefCell<Option<(Option<Plan>, Vec<Vec<Change>>, Expectations)>> =
-        const { RefCell::new(None) };
+    /// Living through plans takes nearly all of the time, and neither names nor records change what
+    /// they come to.
+    static LAST: RefCell<Option<Remembered>> = const { RefCell::new(None) };
 }
 
 fn remembered(trial: &Trial) -> Expectations {
     LAST.with_borrow_mut(|last| {
         let changes = || trial.treatments.iter().map(|it| &it.changes);
         match last {
-            Some((plan, of, expected)) if *plan == trial.plan && changes().eq(of.iter()) => {
-                expected.clone()
+            Some(last) if last.plan == trial.plan && changes().eq(&last.changes) => {
+                last.expected.clone()
             }
             _ => {
                 let expected = expectations(trial);
-                let of = changes().cloned().collect();
-                *last = Some((trial.plan.clone(), of, expected.clone()));
+                *last = Some(Remembered {
+                    plan: trial.plan.clone(),
+                    changes: changes().cloned().collect(),
+                    expected: expected.clone(),
+                });
                 expected
             }
         }

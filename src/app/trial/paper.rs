@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::kept::{Bench, Shown};
-use super::parts::{choice as list, part, row, table};
+use super::kept::{Bench, Shown, is_filled};
+use super::parts::{choice as list, items, part, row, table};
 use super::{layout, result};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, el};
@@ -55,7 +55,7 @@ pub fn paper(bench: Bench, shown: &Shown) -> Node {
     };
     let content = match chosen {
         0 => layout::labels(shown, outcome),
-        1 => [layout::bench(outcome), sheet(shown, outcome)].into(),
+        1 => [layout::bench(outcome), sheet(shown, outcome, "")].into(),
         _ => report(shown, outcome),
     };
     let head = el("header")
@@ -68,8 +68,8 @@ pub fn paper(bench: Bench, shown: &Shown) -> Node {
         .child(content)
 }
 
-/// The records so far, with room for what is still to come.
-fn sheet(shown: &Shown, outcome: &TrialOutcome) -> Node {
+/// The records so far; `missing` stands where a head is, in a container of which something was recorded.
+fn sheet(shown: &Shown, outcome: &TrialOutcome, missing: &'static str) -> Node {
     let units = shown.units;
     let mut heads = vec![
         words::CONTAINER.to_owned(),
@@ -95,7 +95,10 @@ fn sheet(shown: &Shown, outcome: &TrialOutcome) -> Node {
             record
                 .heads_g
                 .iter()
-                .map(|head| cell(head, Dimension::Mass)),
+                .map(|head| match cell(head, Dimension::Mass) {
+                    text if text.is_empty() && is_filled(record) => missing.to_owned(),
+                    text => text,
+                }),
         );
         row
     });
@@ -105,7 +108,13 @@ fn sheet(shown: &Shown, outcome: &TrialOutcome) -> Node {
 }
 
 fn report(shown: &Shown, outcome: &TrialOutcome) -> Node {
+    let all = shown.trial.treatments.iter().enumerate();
+    let variants = all.map(|(place, it)| words::variant_line(place, it, shown.units));
     [
+        part(
+            words::COMPARED,
+            el("ul").class("plain").child(items(variants.collect())),
+        ),
         part(words::BENCH, layout::bench(outcome)),
         layout::needed(outcome),
         part(
@@ -118,7 +127,7 @@ fn report(shown: &Shown, outcome: &TrialOutcome) -> Node {
                 result::reports(outcome, shown.units, false)
             },
         ),
-        part(words::RECORD_TABLE, sheet(shown, outcome)),
+        part(words::RECORD_TABLE, sheet(shown, outcome, words::MISSING)),
     ]
     .into()
 }

@@ -20,7 +20,7 @@ pub fn record(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
         words::RECORD,
         [
             el("p").class("hint").child(words::RECORD_MORE),
-            paste(bench),
+            paste(bench, shown),
             scroll(words::RECORD_TABLE, table(bench, shown, outcome)),
             (shown.columns < outcome.heads_per_unit as usize)
                 .then(|| el("p").class("hint").child(words::SAMPLE))
@@ -32,7 +32,7 @@ pub fn record(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     )
 }
 
-fn paste(bench: Bench) -> Node {
+fn paste(bench: Bench, shown: &Shown) -> Node {
     let pasted = bench.pasted.get().unwrap_or_default();
     let area = el("textarea")
         .attr("rows", "4")
@@ -51,11 +51,20 @@ fn paste(bench: Bench) -> Node {
                 .on_event("change", move |event| {
                     if let Some(file) = browser::chosen_file(event) {
                         browser::read_file(file, LONGEST_FILE, move |text| {
-                            take_in(bench, &text.unwrap_or_default());
+                            bench.pasted.set(text);
                         });
                     }
                 }),
         );
+    let take = |text, with_layout: bool| {
+        button(
+            if with_layout { "quiet" } else { "main" },
+            text,
+            move || {
+                take_in(bench, with_layout);
+            },
+        )
+    };
     let said = bench.said.get().unwrap_or_default();
     let lines = said.lines().map(|line| el("p").child(line.to_owned()));
     [
@@ -67,11 +76,9 @@ fn paste(bench: Bench) -> Node {
             area,
         ),
         row([
-            button("main", words::TAKE_IN, move || {
-                let text = bench.pasted.get_untracked().unwrap_or_default();
-                take_in(bench, &text);
-            }),
             file,
+            take(words::TAKE_IN, false),
+            take(words::TAKE_IN_LAYOUT, true).attr("disabled", shown.recorded),
         ]),
         el("div")
             .attr("role", "status")
@@ -81,9 +88,14 @@ fn paste(bench: Bench) -> Node {
     .into()
 }
 
-/// Reads a table into the records.
-fn take_in(bench: Bench, text: &str) {
-    let table = read_table(text);
+/// Reads what was pasted into the records, and where asked for into the layout.
+fn take_in(bench: Bench, with_layout: bool) {
+    let text = bench.pasted.get_untracked().unwrap_or_default();
+    let table = read_table(&text);
+    if with_layout && table.units.is_empty() {
+        bench.said.set(Some(words::NO_LAYOUT.to_owned()));
+        return;
+    }
     let heads = table
         .records
         .iter()
@@ -98,8 +110,13 @@ fn take_in(bench: Bench, text: &str) {
         said.push('\n');
         said.push_str(&words::table_problem(problem, units));
     }
-    bench.edit(|trial| trial.records = joined(&trial.records, table.records));
-    bench.pasted.set((lines == 0).then(|| text.to_owned()));
+    bench.edit(|trial| {
+        if with_layout {
+            table.lay_out(trial);
+        }
+        trial.records = joined(&trial.records, table.records);
+    });
+    bench.pasted.set((lines == 0).then_some(text));
     bench.said.set(Some(said));
 }
 

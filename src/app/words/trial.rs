@@ -1,5 +1,7 @@
 //! The words of a trial: what is compared, how it is laid out, what is recorded.
 
+use std::fmt::Write as _;
+
 use super::choices::Worded;
 use super::{label, show};
 use crate::catalog::Keyed;
@@ -7,7 +9,7 @@ use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
 use crate::catalog::pipes::PipeChoice;
-use crate::plan::trial::Change;
+use crate::plan::trial::{Change, Treatment};
 use crate::plan::{Dimension, Entry, Field, UnitSystem, significant};
 use crate::trial::{Size, TrialField, TrialOutcome, Unit};
 
@@ -122,6 +124,18 @@ pub fn change_line(change: &Change, units: UnitSystem) -> String {
         ),
         None => change.field.clone(),
     }
+}
+
+/// A variant in the report: its letter, its name, and how it differs.
+pub fn variant_line(place: usize, treatment: &Treatment, units: UnitSystem) -> String {
+    let mut line = variant_of(place, treatment.name.trim());
+    let note = treatment.note.trim();
+    let changes = treatment.changes.iter().map(|it| change_line(it, units));
+    for more in changes.chain((!note.is_empty()).then(|| note.to_owned())) {
+        line.push_str(". ");
+        line.push_str(&more);
+    }
+    line
 }
 
 /// Heading.
@@ -280,11 +294,13 @@ pub fn needed_lines(outcome: &TrialOutcome) -> Vec<String> {
             pct(size.head_spread_pct),
         );
         if let (Some(power), Some(smallest)) = (size.power_as_planned_pct, size.detectable_pct) {
-            line.push_str(&format!(
+            // Writing to a text cannot fail.
+            let _ = write!(
+                line,
                 " This trial, as it is laid out, has a chance of {} to see it; what it sees with a chance of {chance} is {} or more.",
                 pct(power),
                 pct(smallest),
-            ));
+            );
         }
         line
     };
@@ -306,9 +322,13 @@ pub const RECORD_MORE: &str = "The fresh mass of every head, container by contai
 /// Label.
 pub const PASTE: &str = "Paste a table, or lines of a CSV file";
 /// Under it.
-pub const PASTE_HINT: &str = "A line for each container: its number, then grams of each head. Or with headings: unit, water_l, head_1_g, head_2_g; a line for each head does too. NA, a dash or nothing means missing.";
+pub const PASTE_HINT: &str = "A line for each container: its number, then grams of each head. Or with headings: unit, water_l, head_1_g, head_2_g; a line for each head does too. NA, a dash or nothing means missing. A trial laid out elsewhere comes with columns named unit, treatment and block.";
 /// Button.
 pub const TAKE_IN: &str = "Take in this table";
+/// Button.
+pub const TAKE_IN_LAYOUT: &str = "Take it in with its layout";
+/// Where the table tells none.
+pub const NO_LAYOUT: &str = "This table tells no layout: each line needs a unit and its treatment. Columns named block, row and column may stand beside them.";
 /// Label.
 pub const TABLE_FILE: &str = "Open a CSV file";
 /// Link.
@@ -350,9 +370,10 @@ pub const USED: &str = "Solution used";
 pub fn taken_in(lines: usize, heads: usize, missing: usize, problems: usize) -> String {
     let mut text = format!("Read {lines} lines: {heads} head masses, {missing} missing.");
     if problems > 0 {
-        text.push_str(&format!(
+        let _ = write!(
+            text,
             " {problems} places could not be read; they stand as they came."
-        ));
+        );
     }
     text
 }

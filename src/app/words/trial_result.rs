@@ -1,6 +1,6 @@
 //! What the records of a trial allow to be said, in words that a class understands.
 
-use super::{letter, pct, show, variant_of};
+use super::{letter, pct, variant_of};
 use crate::plan::{Dimension, UnitSystem, significant};
 use crate::trial::{
     Analysis, Conclusion, Measure, MeasureReport, Method, Naive, PairRow, Refusal, Source,
@@ -73,9 +73,14 @@ pub const fn measured(measure: Measure) -> Dimension {
     }
 }
 
-fn from_to(of: Dimension, low: f64, high: f64, units: UnitSystem) -> String {
-    let low = show(of, low, units).replace('-', "−");
-    format!("{low} to {}", show(of, high, units).replace('-', "−"))
+/// A figure to three digits: rounder ones, good for a jug or a scale, would hide what is compared.
+fn amount(of: Dimension, value: f64, units: UnitSystem) -> String {
+    let text = significant(of.in_system(value, units), 3).replace('-', "−");
+    format!("{text}\u{a0}{}", of.symbol(units))
+}
+
+fn between(of: Dimension, low: f64, high: f64, units: UnitSystem) -> String {
+    format!("{} and {}", amount(of, low, units), amount(of, high, units))
 }
 
 /// A chance as a share of such trials.
@@ -103,17 +108,25 @@ fn named(outcome: &TrialOutcome, treatment: usize) -> String {
     variant_of(treatment, name.map_or("", |it| it.name.as_str()))
 }
 
-fn pair_line(outcome: &TrialOutcome, of: Measure, pair: &PairRow, units: UnitSystem) -> String {
+fn pair_line(
+    outcome: &TrialOutcome,
+    report: &MeasureReport,
+    pair: &PairRow,
+    units: UnitSystem,
+) -> String {
+    let of = report.measure;
+    let sure = report.analysis.as_ref().map_or(0.0, |it| it.confidence_pct);
+    let sure = pct(sure);
     let (larger, smaller) = (named(outcome, pair.larger), named(outcome, pair.smaller));
-    let amount = show(measured(of), pair.difference, units);
-    let range = from_to(measured(of), pair.low, pair.high, units);
+    let by = amount(measured(of), pair.difference, units);
+    let range = between(measured(of), pair.low, pair.high, units);
     let more = pct(pair.difference_pct);
     match of {
         Measure::HeadMass => format!(
-            "{larger} brought heavier heads than {smaller}: by {amount} ({more}); the true difference lies between {range}."
+            "{larger} brought heavier heads than {smaller}: by {by} ({more}); with {sure} confidence the true difference lies between {range}."
         ),
         Measure::WaterPerKg => format!(
-            "{larger} used more water for the same mass than {smaller}: by {amount} ({more}); the true difference lies between {range}."
+            "{larger} used more water for the same mass than {smaller}: by {by} ({more}); with {sure} confidence the true difference lies between {range}."
         ),
     }
 }
@@ -172,7 +185,7 @@ pub fn conclusion(
             lines.extend(
                 pairs
                     .iter()
-                    .map(|pair| pair_line(outcome, report.measure, pair, units)),
+                    .map(|pair| pair_line(outcome, report, pair, units)),
             );
             lines.push(format!(
                 "How sure: were all variants alike, means as far apart as these would come up in {} of such trials.",
@@ -190,9 +203,9 @@ pub fn conclusion(
             ));
             lines.push(format!(
                 "A trial of this size and spread finds a difference of {} or more in {} of 100 cases and easily misses smaller ones; a difference here is uncertain by {} either way.",
-                show(of, *detectable, units),
+                amount(of, *detectable, units),
                 significant(outcome.needed.power_pct, 2),
-                show(of, *half_width, units)
+                amount(of, *half_width, units)
             ));
         }
         Conclusion::NotAllowed { reason, naive } => {
@@ -223,8 +236,8 @@ pub fn mean_lines(
     let line = |row: &crate::trial::MeanRow| {
         vec![
             named(outcome, row.treatment),
-            show(of, row.mean, units),
-            from_to(of, row.low, row.high, units),
+            amount(of, row.mean, units),
+            between(of, row.low, row.high, units),
             row.units.to_string(),
             row.heads.to_string(),
             row.letters.clone(),
@@ -253,8 +266,8 @@ pub fn pair_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Ve
     let line = |row: &PairRow| {
         vec![
             format!("{} less {}", letter(row.larger), letter(row.smaller)),
-            show(of, row.difference, units),
-            from_to(of, row.low, row.high, units),
+            amount(of, row.difference, units),
+            between(of, row.low, row.high, units),
             p_value(row.p),
         ]
     };
@@ -336,7 +349,7 @@ pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<S
     lines.push(format!(
         "Blocks and variants explain {} of all variation between containers; the smallest difference that this trial shows reliably is {}.",
         pct(analysis.explained_pct),
-        show(measured(of), analysis.detectable, units)
+        amount(measured(of), analysis.detectable, units)
     ));
     lines
 }
