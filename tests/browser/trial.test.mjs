@@ -163,6 +163,12 @@ test("three pipe sizes in four blocks, from the plan to the printed report", asy
     assert.doesNotMatch(text, /Take in this table|Fertilizer/);
   }
 
+  await screen.choosePaper("Layout and record sheet");
+  const empty = await print(screen.page, { format: "Letter" });
+  assert.equal(empty.pages.length, 1);
+  assert.match(plain(empty.text), /Solution used, L/);
+  assert.match(plain(empty.text), /Head 4, g/);
+
   // 48 heads, two of them missing.
   assert.equal(await screen.paste(TABLE), "Read 12 lines: 46 head masses, 2 missing.");
   assert.equal(await screen.page.locator(".records [placeholder=missing]").count(), 2);
@@ -285,6 +291,29 @@ test("a trial laid out elsewhere comes with its layout", async (t) => {
   assert.match(await screen.verdict("Head mass"), /^B: deeper brought heavier heads than A: as it was: by 21/);
 });
 
+test("where spreads differ, places given by chance over the whole bench are judged by Welch's analysis", async (t) => {
+  const screen = await begun(t);
+  await screen.layOut();
+  await screen.page.locator("#trial-design").selectOption("randomised");
+  await screen.set("trial-replicates", "6");
+  await screen.set("trial-columns", "6");
+  const bench = await screen.bench();
+  assert.equal(bench.length, 18);
+  assert.ok(bench.every(({ block }) => block === ""));
+  // Close together, far apart, close together. Invented.
+  const masses = { A: [99, 100, 101, 100, 98, 102], B: [110, 190, 130, 170, 120, 180], C: [200, 199, 201, 200, 202, 198] };
+  await screen.paste(bench.map(({ number: of, letter }) => `${of},${masses[letter].pop()}`).join("\n"));
+  const { analysis } = (await solved(await screen.file())).reports[0];
+  assert.equal(analysis.method, "own_spreads");
+  await screen.page.locator(".trial .measure summary").first().click();
+  const said = plain(await screen.page.locator(".trial .measure").first().innerText());
+  assert.match(said, /The variants do not spread alike \(Brown and Forsythe, P < 0\.0001\), so Welch's analysis and the differences of Games and Howell are used/);
+  const [, f, within] = /Welch's analysis, which needs no equal spread: F = ([\d.]+) with 2 and ([\d.]+) degrees of freedom/.exec(said);
+  assert.ok(Math.abs(f / analysis.welch.f - 1) < 1e-3);
+  sameFigure(within, analysis.welch.within_freedom, "degrees of freedom");
+  assert.match(await screen.verdict("Head mass"), /^C: 110 mm brought heavier heads than A: 75 mm: by 100 g/);
+});
+
 test("pseudo-replicates are recognised, and the page says why a test would lie", async (t) => {
   const screen = await begun(t);
   await screen.layOut();
@@ -293,7 +322,7 @@ test("pseudo-replicates are recognised, and the page says why a test would lie",
   await screen.paste(["treatment,head_g", ...heads].join("\n"));
   const without = await screen.verdict("Head mass");
   assert.match(without, /^Nothing can be said: heads were recorded without the container/);
-  assert.match(without, /each of the 36 heads for a replicate would claim F = [\d.]+ with 2 and 33 degrees of freedom.*would be a lie/);
+  assert.match(without, /each of the 36 heads for a replicate would claim F = [\d.]+ with 2 and 33 degrees of freedom, P [=<] [\d.]+\. That would be a lie/);
   await screen.button("Remove these lines").click();
   await screen.page.locator(".trial .measure").waitFor({ state: "detached" });
 

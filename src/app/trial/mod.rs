@@ -21,7 +21,7 @@ use super::words;
 use kept::{Bench, Shown};
 use parts::{button, heading, row};
 
-/// The part of the page.
+/// The part of the page, where views are still Leptos'.
 #[component]
 pub fn Trials() -> impl IntoView {
     let app = app();
@@ -32,7 +32,8 @@ pub fn Trials() -> impl IntoView {
     view! { <div class="trials" node_ref=place></div> }
 }
 
-fn trials(app: App) -> Node {
+/// The trials, or the one that is shown.
+pub fn trials(app: App) -> Node {
     let bench = Bench::new(app);
     live(move || match bench.trial() {
         None => list(bench),
@@ -51,11 +52,12 @@ fn list(bench: Bench) -> Node {
         let name = |kept: &crate::plan::KeptTrial| (kept.id as usize, kept.trial.name.clone());
         store.trials.iter().map(name).collect::<Vec<_>>()
     });
-    let begin = if app.plan_is_open() {
-        button("main", words::NEW_TRIAL, move || bench.begin())
-    } else {
-        el("p").class("hint").child(words::OPEN_PLAN_FIRST)
-    };
+    let begins = app.plan_is_open();
+    // Nothing to compare, and nothing that was compared.
+    if !begins && kept.is_empty() {
+        return Node::Nothing;
+    }
+    let begin = begins.then(|| button("main", words::NEW_TRIAL, move || bench.begin()));
     let item = |(id, name): (usize, String)| {
         let open = el("button")
             .attr("type", "button")

@@ -75,6 +75,9 @@ fn measure(
             el("p").class("hint").child(words::mean_note(analysis)),
             el("p").class("hint").child(words::LETTERS),
             framed(words::pairs_of(of), pairs),
+            el("p")
+                .class("hint")
+                .child(words::pair_note(analysis.method)),
             checks,
         ]
         .into()

@@ -16,11 +16,9 @@ use crate::trial::{Size, TrialField, TrialOutcome, Unit};
 /// Heading of the part of the page.
 pub const TRIALS: &str = "Which does better here? A fair trial";
 /// Under it.
-pub const TRIALS_MORE: &str = "Set out variants of the open plan side by side, such as three pipe sizes. Slackwater draws lots for their places, prints labels, keeps what you weigh and says what the figures allow to be said.";
+pub const TRIALS_MORE: &str = "Set out variants of the open plan side by side, such as three pipe sizes. Slackwater draws lots for their places, prints labels, keeps what you weigh and says what the figures allow to be said. A trial keeps the plan as it stood when it was begun.";
 /// Button.
 pub const NEW_TRIAL: &str = "Begin a trial of this plan";
-/// Where no plan is open.
-pub const OPEN_PLAN_FIRST: &str = "Open a plan to begin a trial of it.";
 /// Name of the list.
 pub const YOUR_TRIALS: &str = "Your trials";
 /// A trial without a name.

@@ -38,8 +38,7 @@ pub const RESIDUALS: &str = "What the analysis does not explain, in order";
 /// Explains it.
 pub const RESIDUALS_NOTE: &str = "What is left over in each container, in order. Near the line: as chance scatters. The outermost two bear the numbers of their containers.";
 /// Explains the letters.
-pub const LETTERS: &str =
-    "Variants that share a small letter cannot be told apart (Tukey's honest differences).";
+pub const LETTERS: &str = "Variants that share a small letter cannot be told apart.";
 
 /// Name of a measure.
 pub const fn measure(measure: Measure) -> &'static str {
@@ -103,6 +102,16 @@ fn p_value(p: f64) -> String {
     }
 }
 
+/// The same in a sentence.
+fn p_is(p: f64) -> String {
+    let value = p_value(p);
+    if value.starts_with('<') {
+        format!("P {value}")
+    } else {
+        format!("P = {value}")
+    }
+}
+
 fn named(outcome: &TrialOutcome, treatment: usize) -> String {
     let name = outcome.treatments.get(treatment);
     variant_of(treatment, name.map_or("", |it| it.name.as_str()))
@@ -163,12 +172,12 @@ fn naive_line(naive: &Naive) -> String {
         .units
         .map_or_else(String::new, |units| format!(" in {units} containers"));
     format!(
-        "A test that took each of the {} heads{stood} for a replicate would claim F = {} with {} and {} degrees of freedom, and a chance of {}. That would be a lie: these heads are not independent of one another.",
+        "A test that took each of the {} heads{stood} for a replicate would claim F = {} with {} and {} degrees of freedom, {}. That would be a lie: these heads are not independent of one another.",
         naive.heads,
         significant(naive.f, 3),
         naive.between_freedom,
         naive.within_freedom,
-        p_value(naive.p),
+        p_is(naive.p),
     )
 }
 
@@ -260,6 +269,18 @@ pub fn mean_note(analysis: &Analysis) -> String {
     text
 }
 
+/// Under the table of comparisons.
+pub const fn pair_note(method: Method) -> &'static str {
+    match method {
+        Method::OneSpread => {
+            "Tukey's honest differences: their intervals and chances hold for all pairs together."
+        }
+        Method::OwnSpreads => {
+            "Differences of Games and Howell: each variant has a spread of its own; intervals and chances hold for all pairs together."
+        }
+    }
+}
+
 /// The table of comparisons.
 pub fn pair_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Vec<String>> {
     let of = measured(of);
@@ -298,45 +319,48 @@ pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
 /// What was checked, and which method the conclusion rests on.
 pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<String> {
     let mut lines = Vec::new();
-    if of == Measure::HeadMass {
-        lines.push(
-            "Sums of squares are in g²; variants are judged by containers, never by heads."
-                .to_owned(),
-        );
-    }
+    lines.push(
+        match of {
+            Measure::HeadMass => {
+                "Sums of squares are in g². Variants are judged by containers, never by heads."
+            }
+            Measure::WaterPerKg => "Sums of squares are in (L/kg)².",
+        }
+        .to_owned(),
+    );
     lines.push(match analysis.normality {
         Some(check) if check.holds => format!(
-            "What is left over scatters as chance does (Shapiro and Wilk, P = {}): the points below lie near the line.",
-            p_value(check.p)
+            "What is left over scatters as chance does (Shapiro and Wilk, {}): the points below lie near the line.",
+            p_is(check.p)
         ),
         Some(check) => format!(
-            "What is left over does not scatter as chance does (Shapiro and Wilk, P = {}): look for a container that went wrong, such as the point far off the line. Take the result with care.",
-            p_value(check.p)
+            "What is left over does not scatter as chance does (Shapiro and Wilk, {}): look for a container that went wrong, such as the point far off the line. Take the result with care.",
+            p_is(check.p)
         ),
         None => "There are too few containers to check how the figures scatter.".to_owned(),
     });
     lines.push(match (analysis.equal_spread, analysis.method) {
         (Some(check), _) if check.holds => format!(
-            "The variants spread alike (Brown and Forsythe, P = {}).",
-            p_value(check.p)
+            "The variants spread alike (Brown and Forsythe, {}).",
+            p_is(check.p)
         ),
         (Some(check), Method::OwnSpreads) => format!(
-            "The variants do not spread alike (Brown and Forsythe, P = {}), so Welch's analysis and the differences of Games and Howell are used, which allow for that.",
-            p_value(check.p)
+            "The variants do not spread alike (Brown and Forsythe, {}), so Welch's analysis and the differences of Games and Howell are used, which allow for that.",
+            p_is(check.p)
         ),
         (Some(check), Method::OneSpread) => format!(
-            "The variants do not spread alike (Brown and Forsythe, P = {}). Within blocks there is no remedy for that: take the result with care.",
-            p_value(check.p)
+            "The variants do not spread alike (Brown and Forsythe, {}). Within blocks there is no remedy for that: take the result with care.",
+            p_is(check.p)
         ),
         (None, _) => "Whether the variants spread alike cannot be seen from so few containers.".to_owned(),
     });
     if let Some(welch) = &analysis.welch {
         lines.push(format!(
-            "Welch's analysis, which needs no equal spread: F = {} with {} and {} degrees of freedom, P = {}.",
+            "Welch's analysis, which needs no equal spread: F = {} with {} and {} degrees of freedom, {}.",
             significant(welch.f, 4),
             significant(welch.between_freedom, 3),
             significant(welch.within_freedom, 3),
-            p_value(welch.p)
+            p_is(welch.p)
         ));
     }
     if let Some(spread) = &analysis.spread {
@@ -346,8 +370,17 @@ pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<S
             pct(spread.heads_pct)
         ));
     }
+    let blocked = analysis
+        .table
+        .iter()
+        .any(|row| row.source == Source::Blocks);
     lines.push(format!(
-        "Blocks and variants explain {} of all variation between containers; the smallest difference that this trial shows reliably is {}.",
+        "{} explain {} of all variation between containers; the smallest difference that this trial shows reliably is {}.",
+        if blocked {
+            "Blocks and variants"
+        } else {
+            "Variants"
+        },
         pct(analysis.explained_pct),
         amount(measured(of), analysis.detectable, units)
     ));
