@@ -2,18 +2,18 @@
 
 use leptos::prelude::*;
 
-use super::kept::{Bench, Shown, lots, new_variant};
+use super::kept::{Bench, Shown, new_variant};
 use super::parts::{button, choice, field, part, row, text_box};
+use super::places::places;
 use crate::app::browser::dom::{Node, el};
 use crate::app::forms::{Options, options};
 use crate::app::words;
-use crate::catalog::Keyed;
 use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
 use crate::catalog::pipes::PipeChoice;
-use crate::plan::trial::{Change, Design, Treatment, Trial};
-use crate::plan::{Dimension, Entry, Field, Pick, UnitSystem, used_fields};
+use crate::plan::trial::{Change, Treatment, Trial};
+use crate::plan::{Dimension, Entry, Field, UnitSystem, used_fields};
 use crate::trial::{MOST_TREATMENTS, TrialField};
 
 /// What is worth comparing and can differ from one container to the next. Air, light and shelter are
@@ -81,7 +81,7 @@ pub fn design(bench: Bench, shown: &Shown) -> Node {
     let fixed = locked.then(|| el("p").class("hint").child(words::FIXED));
     [
         part(words::COMPARED, [fixed.into(), compared(bench, shown)]),
-        part(words::LAID_OUT, laid_out(bench, shown)),
+        part(words::LAID_OUT, places(bench, shown)),
     ]
     .into()
 }
@@ -297,140 +297,8 @@ fn set_value(
     }
 }
 
-fn laid_out(bench: Bench, shown: &Shown) -> Node {
-    let trial = &shown.trial;
-    let locked = shown.recorded;
-    let given = !trial.units.is_empty();
-    let number =
-        |of: TrialField, disabled: bool| number(bench, shown, of).attr("disabled", disabled);
-    let boxed = |of: TrialField, disabled: bool| {
-        field(
-            id_of(of),
-            words::trial_label(of),
-            words::trial_hint(of),
-            shown.problem(of),
-            number(of, disabled),
-        )
-    };
-    let designs = Design::ALL.iter().zip(words::DESIGNS);
-    let list = choice(
-        designs
-            .map(|(design, word)| (design.key().to_owned(), word.to_owned()))
-            .collect(),
-        trial.design.key().to_owned(),
-        move |key| bench.edit(|trial| trial.design = Pick::from_key(&key)),
-    )
-    .attr("disabled", locked);
-    let design = field(
-        "trial-design".to_owned(),
-        words::DESIGN,
-        words::DESIGN_HINT,
-        shown.problem(TrialField::Design),
-        list,
-    );
-    let again = button("quiet", words::DRAW_AGAIN, move || {
-        bench.edit(|trial| trial.seed = lots());
-    })
-    .attr("disabled", locked || given);
-    let one = shown.outcome.as_ref().is_some_and(|outcome| {
-        let of = |t| {
-            outcome
-                .units
-                .iter()
-                .filter(|unit| unit.treatment == t)
-                .count()
-        };
-        (0..outcome.treatments.len()).any(|t| of(t) < 2)
-    });
-    let fields = |all: &[TrialField], locked| -> Node {
-        let all: Node = all.iter().map(|&of| boxed(of, locked)).collect();
-        el("div").class("fields").child(all)
-    };
-    [
-        el("p").class("unit-is").child([
-            el("strong").child(words::UNIT_IS),
-            ". ".into(),
-            words::UNIT_WHY.into(),
-        ]),
-        given
-            .then(|| el("p").class("hint").child(words::GIVEN))
-            .into(),
-        design,
-        fields(
-            &[
-                TrialField::Replicates,
-                TrialField::HeadsPerUnit,
-                TrialField::Columns,
-                TrialField::Seed,
-            ],
-            locked || given,
-        ),
-        el("div")
-            .attr("role", "status")
-            .child(one.then(|| el("p").class("verdict").child(words::ONE_OF_EACH))),
-        row(again),
-        el("details")
-            .class("fold")
-            .child(el("summary").child(words::MORE_SETTINGS))
-            .child(fields(
-                &[
-                    TrialField::Difference,
-                    TrialField::Power,
-                    TrialField::Confidence,
-                    TrialField::UnitSpread,
-                    TrialField::HeadSpread,
-                ],
-                false,
-            )),
-        others(shown),
-    ]
-    .into()
-}
-
-/// What is wrong and has no field of its own on the page.
-fn others(shown: &Shown) -> Node {
-    if shown.outcome.is_some() {
-        return Node::Nothing;
-    }
-    let own = |field: TrialField| {
-        TrialField::NUMBERS.contains(&field)
-            || matches!(
-                field,
-                TrialField::TreatmentName(_)
-                    | TrialField::TreatmentChange(_, 0)
-                    | TrialField::Design
-            )
-    };
-    let rest = shown.problems.iter().filter(|it| !own(it.field)).take(5);
-    let lines: Node = rest
-        .map(|it| said(Some(words::trial_problem(it, shown.units))))
-        .collect();
-    [el("p").class("verdict").child(words::TRIAL_WAITS), lines].into()
-}
-
-fn id_of(field: TrialField) -> String {
-    format!("trial-{}", field.path())
-}
-
-fn number(bench: Bench, shown: &Shown, of: TrialField) -> Node {
-    let mut trial = shown.trial.clone();
-    let text = match of.entry_mut(&mut trial) {
-        Some(Entry::Number(value)) => value.to_string(),
-        Some(Entry::Text(text)) => std::mem::take(text),
-        None => String::new(),
-    };
-    text_box(text, move |text| {
-        bench.edit(|trial| {
-            if let Some(entry) = of.entry_mut(trial) {
-                *entry = read(&text, Dimension::Factor, UnitSystem::Metric);
-            }
-        });
-    })
-    .attr("inputmode", "decimal")
-}
-
 /// What is wrong, without a field.
-fn said(problem: Option<String>) -> Node {
+pub(super) fn said(problem: Option<String>) -> Node {
     let text = problem.map(|text| el("span").class("bad").child(text));
     el("p").class("problem").child(text)
 }

@@ -6,6 +6,7 @@ mod kept;
 mod layout;
 mod paper;
 mod parts;
+mod places;
 mod plots;
 mod record;
 mod result;

@@ -18,6 +18,7 @@ mod structure;
 mod trial;
 mod trial_problems;
 mod trial_result;
+mod trial_tables;
 mod workings;
 
 pub use build_figures::*;
@@ -35,6 +36,7 @@ pub use season::*;
 pub use trial::*;
 pub use trial_problems::*;
 pub use trial_result::*;
+pub use trial_tables::*;
 pub use workings::*;
 
 use crate::app::state::Step;
