@@ -11,7 +11,9 @@ use qrcodegen::{QrCode, QrCodeEcc, QrSegment};
 use super::browser;
 use super::state::{App, Brought, app};
 use super::words;
-use crate::plan::{FileError, LONGEST_FILE, Plan, plans_from_file, plans_to_file};
+use crate::plan::{
+    FileError, LONGEST_FILE, Plan, plans_from_file, plans_to_file, trials_from_file,
+};
 use crate::solve;
 
 /// The quiet zone that scanners need, in modules (ISO/IEC 18004).
@@ -160,7 +162,7 @@ pub fn files() -> Node {
             app.plan_is_open().then(|| {
                 button("quiet", words::SAVE_PLAN, move || {
                     let plan: Vec<Plan> = app.plan.get_untracked().into_iter().collect();
-                    browser::save_file(words::PLAN_FILE, &plans_to_file(&plan));
+                    browser::save_file(words::PLAN_FILE, &plans_to_file(&plan, &[]));
                 })
             })
         }))
@@ -186,23 +188,26 @@ pub fn files() -> Node {
 }
 
 fn save_all(app: App) {
-    browser::save_file(words::PLANS_FILE, &plans_to_file(&app.all_plans()));
+    browser::save_file(
+        words::PLANS_FILE,
+        &plans_to_file(&app.all_plans(), &app.all_trials()),
+    );
 }
 
 /// Reads a file that was chosen or dropped, and offers what is in it.
 pub fn take_file(app: App, file: browser::File) {
     browser::read_file(file, LONGEST_FILE, move |text| {
-        let plans = text
-            .ok_or(FileError::TooLong)
-            .and_then(|text| plans_from_file(&text))
-            .and_then(|plans| {
-                if plans.is_empty() {
+        let found = text.ok_or(FileError::TooLong).and_then(|text| {
+            let trials = trials_from_file(&text).unwrap_or_default();
+            match plans_from_file(&text) {
+                Ok(plans) if plans.is_empty() && trials.is_empty() => {
                     Err(FileError::NotPlans { line: 0 })
-                } else {
-                    Ok(plans)
                 }
-            });
-        app.brought.set(Some(Brought::File(plans)));
+                Err(error) if trials.is_empty() => Err(error),
+                plans => Ok((plans.unwrap_or_default(), trials)),
+            }
+        });
+        app.brought.set(Some(Brought::File(found)));
         browser::focus_soon("brought");
     });
 }
@@ -227,19 +232,21 @@ pub fn offer() -> Node {
                 });
                 (lines, Some(keep))
             }
-            Brought::File(Ok(plans)) => {
-                let lines = words::in_file(&plans);
-                let all = plans.clone();
+            Brought::File(Ok((plans, trials))) => {
+                let lines = words::in_file(&plans, &trials);
+                let all = (plans.clone(), trials.clone());
                 let add = button("main", words::ADD_THEM, move || {
                     app.put_away();
                     app.add_all(plans.clone());
+                    app.add_trials(trials.clone());
                 });
                 let replace = (!app.shelf().is_empty()).then(|| {
                     several()
                         .child(button("quiet", words::REPLACE_ALL, move || {
                             save_all(app);
                             app.put_away();
-                            app.replace_all(all.clone());
+                            app.replace_all(all.0.clone());
+                            app.replace_trials(all.1.clone());
                         }))
                         .child(el("p").child(words::REPLACE_MORE))
                 });

@@ -11,6 +11,7 @@ mod materials;
 mod results;
 mod shelf;
 mod state;
+mod trial;
 mod welcome;
 mod words;
 
@@ -57,5 +58,6 @@ fn page() -> Node {
             },
             welcome::welcome,
         ))
+        .child(el("div").class("trials").child(trial::trials(app)))
         .child(el("footer").class("foot").child(el("p").child(words::FOOT)))
 }

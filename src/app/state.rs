@@ -10,6 +10,7 @@ use super::browser::{self, Found, Written};
 use super::building::Paper;
 use crate::advice::{Change, Fact, Outcome};
 use crate::catalog::Keyed;
+use crate::plan::trial::Trial;
 use crate::plan::{
     Entry, Example, Field, FileError, Kept, LinkError, Plan, Problem, Store, UnitSystem,
     used_fields,
@@ -126,6 +127,8 @@ pub struct App {
     pub brought: RwSignal<Option<Brought>>,
     /// Whether another tab wrote other plans.
     pub elsewhere: RwSignal<bool>,
+    /// Number of the trial that is shown, if one is.
+    pub trial: RwSignal<Option<usize>>,
     /// The open plan's link with the page's address before it.
     pub address: Memo<Option<String>>,
 }
@@ -136,7 +139,7 @@ pub enum Brought {
     /// By a link.
     Link(Result<Box<Plan>, LinkError>),
     /// In a file.
-    File(Result<Vec<Plan>, FileError>),
+    File(Result<(Vec<Plan>, Vec<Trial>), FileError>),
 }
 
 impl App {
@@ -214,6 +217,7 @@ impl App {
             set_aside: RwSignal::new(set_aside),
             brought: RwSignal::new(None),
             elsewhere: RwSignal::new(false),
+            trial: RwSignal::new(None),
             address: Memo::new(move |_| {
                 let link = plan.with(|plan| plan.as_ref()?.to_link().ok())?;
                 Some(format!("{}#{link}", browser::page_address()))
@@ -423,6 +427,7 @@ impl App {
     /// the focus moves to the heading of what is shown.
     pub fn open_plan(self, id: Option<u32>) {
         self.day.set(None);
+        self.trial.set(None);
         self.step.set(Step::Container);
         self.store.update(|store| store.open = id);
         let heading = if id.is_some() { "step-1" } else { "welcome" };

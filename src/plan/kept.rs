@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::members::members;
 use super::model::{LabelPlan, Plan, SaltLine, VERSION as PLAN_VERSION};
+use super::trial::{Trial, VERSION as TRIAL_VERSION};
 use super::{Entry, UnitSystem};
 use crate::catalog::Keyed;
 
@@ -44,9 +45,21 @@ pub struct Store {
     /// Blends and salts that all plans share.
     #[serde(skip_serializing_if = "Materials::is_empty")]
     pub materials: Materials,
+    /// The trials.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub trials: Vec<KeptTrial>,
 }
 
 members! {
+/// One kept trial.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct KeptTrial {
+    /// Number that is unique among the trials of this device; 0 in files.
+    pub id: u32,
+    /// The trial.
+    pub trial: Trial,
+}
+
 /// Blends and salts of the grower's own, which all plans share.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Materials {
@@ -124,6 +137,10 @@ impl Store {
             .plans
             .iter()
             .any(|kept| kept.plan.version > PLAN_VERSION)
+            || store
+                .trials
+                .iter()
+                .any(|kept| kept.trial.version > TRIAL_VERSION)
         {
             return Err(FileError::NewerVersion);
         }
@@ -141,14 +158,14 @@ impl Store {
     }
 }
 
-/// Writes a file that holds these plans.
+/// Writes a file that holds these plans and trials.
 ///
 /// ```
 /// use slackwater::plan::{Example, plans_from_file, plans_to_file};
 /// let plans = [Example::Bucket.plan()];
-/// assert_eq!(plans_from_file(&plans_to_file(&plans)).unwrap(), plans);
+/// assert_eq!(plans_from_file(&plans_to_file(&plans, &[])).unwrap(), plans);
 /// ```
-pub fn plans_to_file(plans: &[Plan]) -> String {
+pub fn plans_to_file(plans: &[Plan], trials: &[Trial]) -> String {
     let store = Store {
         kind: KIND.to_owned(),
         plans: plans
@@ -156,6 +173,13 @@ pub fn plans_to_file(plans: &[Plan]) -> String {
             .map(|plan| Kept {
                 id: 0,
                 plan: plan.clone(),
+            })
+            .collect(),
+        trials: trials
+            .iter()
+            .map(|trial| KeptTrial {
+                id: 0,
+                trial: trial.clone(),
             })
             .collect(),
         ..Store::default()
@@ -188,10 +212,32 @@ pub fn plans_from_file(text: &str) -> Result<Vec<Plan>, FileError> {
     Ok(vec![plan])
 }
 
+/// Reads the trials of a file, as [`plans_from_file`] does the plans; a single trial document is such
+/// a file too.
+///
+/// # Errors
+/// [`FileError`].
+pub fn trials_from_file(text: &str) -> Result<Vec<Trial>, FileError> {
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    if text.len() > LONGEST_FILE {
+        return Err(FileError::TooLong);
+    }
+    // Any JSON object without odd members reads as a trial in which nothing is compared.
+    match serde_json::from_str::<Trial>(&super::quote_bare_words(text)) {
+        Ok(trial) if trial.treatments.is_empty() => {}
+        Ok(trial) if trial.version > TRIAL_VERSION => return Err(FileError::NewerVersion),
+        Ok(trial) => return Ok(vec![trial]),
+        Err(_) => {}
+    }
+    let trials = Store::read(text)?.trials;
+    Ok(trials.into_iter().map(|kept| kept.trial).collect())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::plan::Example;
+    use crate::plan::trial::Treatment;
 
     #[test]
     fn a_stored_text_survives() {
@@ -245,6 +291,31 @@ mod tests {
             plans_from_file(&format!("\u{feff}{}", stored.write())),
             Ok(vec![plan])
         );
-        assert_eq!(plans_from_file(&plans_to_file(&[])), Ok(vec![]));
+        assert_eq!(plans_from_file(&plans_to_file(&[], &[])), Ok(vec![]));
+    }
+
+    #[test]
+    fn trials_travel_with_plans_and_alone() {
+        let mut trial = Trial {
+            plan: Some(Example::Bottle.plan()),
+            treatments: vec![Treatment::default()],
+            ..Trial::default()
+        };
+        let file = plans_to_file(&[Example::Bucket.plan()], &[trial.clone()]);
+        assert_eq!(trials_from_file(&file), Ok(vec![trial.clone()]));
+        assert_eq!(plans_from_file(&file).map(|plans| plans.len()), Ok(1));
+        let alone = serde_json::to_string(&trial).expect("text");
+        assert_eq!(trials_from_file(&alone), Ok(vec![trial.clone()]));
+        assert!(plans_from_file(&alone).is_err());
+        assert_eq!(
+            trials_from_file(&Example::Bucket.plan().to_json()),
+            Ok(vec![])
+        );
+        assert_eq!(trials_from_file("7"), Err(FileError::NotPlans { line: 1 }));
+        trial.version = 99;
+        let text = serde_json::to_string(&trial).expect("text");
+        for text in [text, plans_to_file(&[], &[trial])] {
+            assert_eq!(trials_from_file(&text), Err(FileError::NewerVersion));
+        }
     }
 }

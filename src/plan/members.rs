@@ -30,18 +30,26 @@ pub(crate) trait Member {
     fn slot(&mut self) -> Slot<'_>;
 }
 
-/// A list of structures.
+/// A list.
 pub(crate) trait Lines {
     /// How many.
     fn count(&self) -> usize;
     /// One of them.
-    fn line(&self, place: usize) -> Option<&dyn Members>;
+    fn line(&self, place: usize) -> Option<Value<'_>>;
     /// Takes all away.
     fn empty(&mut self);
     /// Adds one, empty so far.
-    fn add(&mut self) -> Option<&mut dyn Members>;
+    fn add(&mut self) -> Option<Slot<'_>>;
     /// Takes the last one away.
     fn drop_last(&mut self);
+}
+
+/// A member that may be absent: `null` in a document.
+pub(crate) trait Perhaps {
+    /// Takes it away.
+    fn clear(&mut self);
+    /// Puts an empty one there, to be filled.
+    fn begin(&mut self) -> Slot<'_>;
 }
 
 /// A choice from a list, whichever list it is.
@@ -57,6 +65,7 @@ pub(crate) enum Value<'a> {
     Text(&'a str),
     Group(&'a dyn Members),
     List(&'a dyn Lines),
+    Nothing,
 }
 
 /// A member to be filled.
@@ -67,6 +76,7 @@ pub(crate) enum Slot<'a> {
     Text(&'a mut String),
     Group(&'a mut dyn Members),
     List(&'a mut dyn Lines),
+    Perhaps(&'a mut dyn Perhaps),
 }
 
 /// Defines structures whose members are read and written by name.
@@ -169,7 +179,27 @@ impl Member for u32 {
     }
 }
 
-impl<T: Members + Default> Member for Vec<T> {
+impl<T: Member + Default> Member for Option<T> {
+    fn value(&self) -> Value<'_> {
+        self.as_ref().map_or(Value::Nothing, Member::value)
+    }
+
+    fn slot(&mut self) -> Slot<'_> {
+        Slot::Perhaps(self)
+    }
+}
+
+impl<T: Member + Default> Perhaps for Option<T> {
+    fn clear(&mut self) {
+        *self = None;
+    }
+
+    fn begin(&mut self) -> Slot<'_> {
+        self.insert(T::default()).slot()
+    }
+}
+
+impl<T: Member + Default> Member for Vec<T> {
     fn value(&self) -> Value<'_> {
         Value::List(self)
     }
@@ -179,22 +209,22 @@ impl<T: Members + Default> Member for Vec<T> {
     }
 }
 
-impl<T: Members + Default> Lines for Vec<T> {
+impl<T: Member + Default> Lines for Vec<T> {
     fn count(&self) -> usize {
         self.len()
     }
 
-    fn line(&self, place: usize) -> Option<&dyn Members> {
-        self.get(place).map(|line| line as &dyn Members)
+    fn line(&self, place: usize) -> Option<Value<'_>> {
+        self.get(place).map(Member::value)
     }
 
     fn empty(&mut self) {
         self.clear();
     }
 
-    fn add(&mut self) -> Option<&mut dyn Members> {
+    fn add(&mut self) -> Option<Slot<'_>> {
         self.push(T::default());
-        self.last_mut().map(|line| line as &mut dyn Members)
+        self.last_mut().map(Member::slot)
     }
 
     fn drop_last(&mut self) {
@@ -218,10 +248,11 @@ impl Serialize for Value<'_> {
             Self::List(lines) => {
                 let mut list = serializer.serialize_seq(Some(lines.count()))?;
                 for line in (0..lines.count()).filter_map(|place| lines.line(place)) {
-                    list.serialize_element(&Value::Group(line))?;
+                    list.serialize_element(&line)?;
                 }
                 list.end()
             }
+            Self::Nothing => serializer.serialize_none(),
         }
     }
 }
@@ -242,6 +273,7 @@ impl Slot<'_> {
             }
             Self::Group(_) => return from.deserialize_map(self),
             Self::List(_) => return from.deserialize_seq(self),
+            Self::Perhaps(_) => return from.deserialize_option(self),
         }
         Ok(())
     }
@@ -260,6 +292,20 @@ impl<'de> Visitor<'de> for Slot<'_> {
 
     fn expecting(&self, formatter: &mut fmt::Formatter) -> fmt::Result {
         formatter.write_str("a group or a list")
+    }
+
+    fn visit_none<E: Error>(self) -> Result<(), E> {
+        if let Self::Perhaps(member) = self {
+            member.clear();
+        }
+        Ok(())
+    }
+
+    fn visit_some<D: Deserializer<'de>>(self, from: D) -> Result<(), D::Error> {
+        match self {
+            Self::Perhaps(member) => member.begin().fill(from),
+            _ => Err(D::Error::custom("a group or a list")),
+        }
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<(), A::Error> {
@@ -291,7 +337,7 @@ impl<'de> Visitor<'de> for Slot<'_> {
         lines.empty();
         // Whether there is another line is known only once a place for it stands ready.
         while let Some(line) = lines.add() {
-            if items.next_element_seed(Slot::Group(line))?.is_none() {
+            if items.next_element_seed(line)?.is_none() {
                 break;
             }
         }

@@ -18,6 +18,7 @@ mod pick;
 mod presets;
 mod problem;
 mod quantity;
+pub mod trial;
 mod unknown;
 
 pub use check::{
@@ -25,6 +26,7 @@ pub use check::{
     FixedCover, Light, Mixture, Pipes, Pot, Prices, RawWater, Rectangle, ShelfSalt, Sound, Stocks,
     Strength, Unusual, check, read_text, used_fields,
 };
+pub(crate) use check::{reason, within};
 pub use choice::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Method, Pattern, PipeEnds, Shape,
     StandsOn, StrengthBy, WaterKind,
@@ -36,7 +38,8 @@ pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
 pub use ions::{IONS, IonList, IonProblem, SoundIons};
 pub use kept::{
-    FileError, Kept, KeptBlend, LONGEST_FILE, Materials, Store, plans_from_file, plans_to_file,
+    FileError, Kept, KeptBlend, KeptTrial, LONGEST_FILE, Materials, Store, plans_from_file,
+    plans_to_file, trials_from_file,
 };
 pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{

@@ -258,31 +258,25 @@ fn best(room: Rectangle, piece: (f64, f64), cuts: u32) -> Cuts {
         return found;
     }
     for side in [piece.0, piece.1] {
-        for count in 1..=whole(room.length / side).min(60) {
-            let at = side * count as f64;
-            if at > room.length * (1.0 - EQUAL) || at <= 0.0 {
-                break;
+        for along in [true, false] {
+            let long = if along { room.length } else { room.width };
+            for count in 1..=whole(long / side).min(60) {
+                let at = side * count as f64;
+                if at > long * (1.0 - EQUAL) || at <= 0.0 {
+                    break;
+                }
+                let (mut near, mut far) = (room, room);
+                if along {
+                    near.length = at;
+                    far.x += at;
+                    far.length -= at;
+                } else {
+                    near.width = at;
+                    far.y += at;
+                    far.width -= at;
+                }
+                found = better(found, joined(near, far, piece, cuts));
             }
-            let near = Rectangle { length: at, ..room };
-            let far = Rectangle {
-                x: room.x + at,
-                length: room.length - at,
-                ..room
-            };
-            found = better(found, joined(near, far, piece, cuts));
-        }
-        for count in 1..=whole(room.width / side).min(60) {
-            let at = side * count as f64;
-            if at > room.width * (1.0 - EQUAL) || at <= 0.0 {
-                break;
-            }
-            let near = Rectangle { width: at, ..room };
-            let far = Rectangle {
-                y: room.y + at,
-                width: room.width - at,
-                ..room
-            };
-            found = better(found, joined(near, far, piece, cuts));
         }
     }
     found

@@ -2,7 +2,7 @@
 
 use crate::plan::{Entry, Example, Pick};
 
-use super::model::{Change, Design, Name, Record, Treatment, Trial};
+use crate::plan::trial::{Change, Design, Name, Record, Treatment, Trial};
 
 /// Heads of each unit, g, in the order of the units 1 to 12; zero is missing. Invented.
 const HEADS_G: [[f64; 4]; 12] = [

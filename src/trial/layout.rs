@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::science::random::Random;
 
-use super::model::Design;
+use crate::plan::trial::Design;
 
 /// One independent unit where it stands.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -12,21 +12,23 @@ mod model;
 mod needed;
 mod problem;
 mod report;
+mod sheet;
 mod table;
 mod variants;
 
+pub use crate::plan::trial::{Change, Design, Name, Record, Treatment, Trial, UnitLine, VERSION};
 pub use check::{MOST_HEADS, MOST_RECORDS, MOST_REPLICATES, MOST_TREATMENTS};
 pub use example::example;
 pub use layout::Unit;
-pub use model::{Change, Design, Name, Record, Treatment, Trial, UnitLine, VERSION};
 pub use needed::{Needed, Size};
 pub use problem::{TrialField, TrialProblem, TrialProblemKind};
 pub use report::{
     Analysis, CheckRow, Conclusion, LeftOut, MeanRow, Measure, MeasureReport, Method, Naive,
     PairRow, Refusal, Residual, Source, SpreadRow, TableRow, UnitValue, WelchRow,
 };
+pub use sheet::{joined, sheet};
 pub use table::{TableProblem, TableProblemKind, TableRead, read_table, write_table};
-pub use variants::Expected;
+pub use variants::{Expectations, Expected, expectations};
 
 use serde::Serialize;
 
@@ -75,8 +77,20 @@ pub struct TreatmentOutcome {
 /// # Errors
 /// All problems of the trial at once, each with the field to mend.
 pub fn solve_trial(trial: &Trial) -> Result<TrialOutcome, Vec<TrialProblem>> {
+    solve_expecting(trial, || expectations(trial))
+}
+
+/// As [`solve_trial`], where what the plans come to is known already: it takes nearly all of the time
+/// and does not change with the records.
+///
+/// # Errors
+/// As [`solve_trial`].
+pub fn solve_expecting(
+    trial: &Trial,
+    expected: impl FnOnce() -> Expectations,
+) -> Result<TrialOutcome, Vec<TrialProblem>> {
     let sound = check::check(trial)?;
-    let expected = variants::expectations(trial)?;
+    let expected = expected()?;
     let reports: Vec<MeasureReport> = if sound.has_records() {
         [Measure::HeadMass, Measure::WaterPerKg]
             .into_iter()

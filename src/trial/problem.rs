@@ -5,7 +5,7 @@ use serde::ser::Serializer;
 
 use crate::plan::{Entry, Problem, ProblemKind};
 
-use super::model::Trial;
+use crate::plan::trial::Trial;
 
 /// A field of a trial.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

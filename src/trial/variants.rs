@@ -6,8 +6,8 @@ use serde_json::Value;
 use crate::advice::solve;
 use crate::plan::{Entry, Plan, Problem};
 
-use super::model::{Change, Trial};
 use super::problem::{TrialField, TrialProblem, TrialProblemKind};
+use crate::plan::trial::{Change, Trial};
 
 /// What the plan of a treatment comes to.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -72,8 +72,14 @@ fn expected(plan: &Plan) -> Result<Expected, Vec<Problem>> {
     })
 }
 
+/// What the plans of all treatments come to, or all problems of these plans.
+pub type Expectations = Result<Vec<Option<Expected>>, Vec<TrialProblem>>;
+
 /// What each treatment is expected to bring; `None` without a plan.
-pub(super) fn expectations(trial: &Trial) -> Result<Vec<Option<Expected>>, Vec<TrialProblem>> {
+///
+/// # Errors
+/// The problems of every plan that cannot be worked out, at the treatment that it belongs to.
+pub fn expectations(trial: &Trial) -> Expectations {
     let Some(plan) = &trial.plan else {
         return Ok(vec![None; trial.treatments.len()]);
     };

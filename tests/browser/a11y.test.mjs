@@ -3,11 +3,10 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import axe from "axe-core";
 import { PHONE, TABLET } from "./rig.mjs";
-import { plain, Screen, STEPS } from "./screen.mjs";
+import { Screen, STEPS } from "./screen.mjs";
+import { violations } from "./violations.mjs";
 
-const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const SEEN = ["bucket", "floating_boards", "covered_tank"];
 
 // Choices of the fertilizer step that bring out what the ready plans leave unused.
@@ -28,19 +27,6 @@ const CHEMISTRY = {
   // An alarm, and a cover that asks for props.
   covered_tank: { "build.prop_rows": "0", "build.stands_on": "balcony_or_roof" },
 };
-
-async function violations(screen) {
-  await screen.page.evaluate(`globalThis.axe ?? (() => { ${axe.source} })()`);
-  const found = await screen.page.evaluate(
-    (values) => globalThis.axe.run(document, { runOnly: { type: "tag", values }, resultTypes: ["violations"] }),
-    TAGS,
-  );
-  // One line a rule: how many, and the first of them.
-  return found.violations.map(({ id, nodes }) => {
-    const [{ target, failureSummary }] = nodes;
-    return `${id}, ${nodes.length} times, first ${target.join(" ")}: ${plain(failureSummary)}`;
-  });
-}
 
 /** Brings the page into each of its states in turn. */
 async function eachState(screen, look) {

@@ -5,7 +5,9 @@ use std::fmt::Write as _;
 use std::time::{Duration, Instant};
 
 use slackwater::catalog::Keyed;
-use slackwater::plan::{Example, Kept, Plan, Store, plans_from_file, plans_to_file};
+use slackwater::plan::{
+    Example, Kept, Plan, Store, plans_from_file, plans_to_file, trials_from_file,
+};
 
 use crate::links::fixtures;
 use crate::saved::odd_plan;
@@ -66,7 +68,7 @@ fn seeds(random: &mut Seeded) -> Vec<String> {
         .chain((0..4).map(|_| odd_plan(random)))
         .collect();
     texts.extend(plans.iter().map(Plan::to_json));
-    texts.push(plans_to_file(&plans));
+    texts.push(plans_to_file(&plans, &[slackwater::trial::example()]));
     let store = Store {
         plans: (1..)
             .zip(&plans)
@@ -200,6 +202,7 @@ fn time(text: &str, campaign: &mut Campaign) -> Duration {
         Plan::from_link(text).map(|plan| vec![plan]).ok()
     } else {
         let _ = Store::read(text);
+        let _ = trials_from_file(text);
         plans_from_file(text).ok()
     };
     let took = start.elapsed();

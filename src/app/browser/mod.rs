@@ -54,6 +54,11 @@ pub fn close_fold(id: &str) {
     }
 }
 
+/// A number from 0 to below 1 that nobody foresees.
+pub fn chance() -> f64 {
+    js_sys::Math::random()
+}
+
 /// Opens the system's print dialogue.
 pub fn print() {
     // A browser without printing has no dialogue to fail in.

@@ -145,7 +145,8 @@ pub fn stored_elsewhere(mine: &Store) -> Option<String> {
         Ok(theirs)
             if theirs.plans == mine.plans
                 && theirs.units == mine.units
-                && theirs.materials == mine.materials =>
+                && theirs.materials == mine.materials
+                && theirs.trials == mine.trials =>
         {
             SEEN.set(Some(now));
             None

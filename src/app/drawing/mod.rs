@@ -220,13 +220,14 @@ fn day_control(days: Days) -> Node {
                 .class_live("failing", move || failing_at().is_some())
                 .style_live("--at", failing_at)
                 .child(el("span").child(words::DAY_SLIDER))
-                .child(
+                // One description: the value must not be written before the limit that allows it.
+                .child(live(move || {
                     el("input")
                         .attr("type", "range")
                         .id("day")
                         .attr("min", "0")
                         .attr("step", "1")
-                        .attr_live("max", move || days.last.get().to_string())
+                        .attr("max", days.last.get())
                         .value_live(move || days.day.get().to_string())
                         .attr_live("aria-valuetext", move || words::day(days.day.get()))
                         .on_value("input", move |value| {
@@ -234,8 +235,8 @@ fn day_control(days: Days) -> Node {
                                 days.go_to(day);
                             }
                         })
-                        .on_key(turn),
-                ),
+                        .on_key(turn)
+                })),
         )
         .child(live(move || days.failing.get().map(flag)))
         .child(

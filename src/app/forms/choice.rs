@@ -13,9 +13,10 @@ use crate::catalog::Keyed;
 use crate::plan::{Field, Pick, Plan};
 
 /// The keys of a list with their names.
-type Options = Vec<(&'static str, String)>;
+pub type Options = Vec<(&'static str, String)>;
 
-fn options<T: Keyed + Worded>() -> Options {
+/// The list of a kind of choice.
+pub fn options<T: Keyed + Worded>() -> Options {
     T::ALL
         .iter()
         .map(|&item| (item.key(), item.word()))

@@ -18,7 +18,7 @@ use super::state::{Step, app};
 use super::words;
 use crate::plan::Field;
 
-pub use choice::{choice_field, preset_field};
+pub use choice::{Options, choice_field, options, preset_field};
 pub use number::{date_field, number_field};
 
 /// Steps, the form of the present step, and the way to the next.

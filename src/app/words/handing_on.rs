@@ -1,8 +1,9 @@
 //! The words of handing a plan on, and of plans that come from outside.
 
 use super::choices::Worded;
-use super::{below_rim, doses_line, or_unnamed, problems_heading, result_sentence};
+use super::{below_rim, doses_line, or_unnamed, problems_heading, result_sentence, trial_in_file};
 use crate::advice::Outcome;
+use crate::plan::trial::Trial;
 use crate::plan::{FileError, LinkError, Plan, Problem, UnitSystem};
 
 /// Heading.
@@ -121,7 +122,9 @@ pub fn preview(
     lines
 }
 
-/// The plans of a file.
-pub fn in_file(plans: &[Plan]) -> Vec<String> {
-    plans.iter().map(|plan| or_unnamed(&plan.name)).collect()
+/// The plans and trials of a file.
+pub fn in_file(plans: &[Plan], trials: &[Trial]) -> Vec<String> {
+    let plans = plans.iter().map(|plan| or_unnamed(&plan.name));
+    let trials = trials.iter().map(|trial| trial_in_file(&trial.name));
+    plans.chain(trials).collect()
 }

@@ -15,6 +15,10 @@ mod problems;
 mod results;
 mod season;
 mod structure;
+mod trial;
+mod trial_problems;
+mod trial_result;
+mod trial_tables;
 mod workings;
 
 pub use build_figures::*;
@@ -29,6 +33,10 @@ pub use handing_on::*;
 pub use problems::*;
 pub use results::*;
 pub use season::*;
+pub use trial::*;
+pub use trial_problems::*;
+pub use trial_result::*;
+pub use trial_tables::*;
 pub use workings::*;
 
 use crate::app::state::Step;

@@ -15,8 +15,9 @@ pub use climate::{Climate, Daylight, Light};
 pub use container::{Boards, Container, Pipes, Pot, Rectangle};
 pub use crop::Crop;
 pub use fertilizer::{AcidDose, Fertilizer, Mixture, Prices, Stocks, Strength};
+pub(in crate::plan) use reader::read_date;
 pub use reader::{Assumed, Unusual, read_text};
-pub(in crate::plan) use reader::{read_date, reason};
+pub(crate) use reader::{reason, within};
 pub use salts::ShelfSalt;
 pub use water::RawWater;
 

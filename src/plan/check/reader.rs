@@ -74,27 +74,13 @@ impl<'a> Reader<'a> {
             self.assumed.push(Assumed { field, value });
             return Some(value);
         }
-        let value = match entry {
-            Entry::Number(value) => *value,
-            Entry::Text(text) => match limits.dimension.read(text, UnitSystem::Metric) {
-                Ok(value) => value,
-                Err(reason) => {
-                    self.problem(field, self::reason(reason, text));
-                    return None;
-                }
-            },
+        let value = match within(entry, limits.dimension, limits.low, limits.high) {
+            Ok(value) => value,
+            Err(kind) => {
+                self.problem(field, kind);
+                return None;
+            }
         };
-        if !(limits.low..=limits.high).contains(&value) {
-            self.problem(
-                field,
-                ProblemKind::OutOfRange {
-                    got: value,
-                    low: limits.low,
-                    high: limits.high,
-                },
-            );
-            return None;
-        }
         if !(limits.usual_low..=limits.usual_high).contains(&value) {
             self.unusual.push(Unusual {
                 field,
@@ -225,7 +211,27 @@ pub(in crate::plan) fn read_date(text: &str) -> Option<Date> {
     Date::from_calendar_date(year, Month::try_from(month).ok()?, day).ok()
 }
 
-pub(in crate::plan) fn reason(reason: NotRead, text: &str) -> ProblemKind {
+/// An entry's value within bounds, in the first unit of its dimension.
+pub(crate) fn within(
+    entry: &Entry,
+    dimension: Dimension,
+    low: f64,
+    high: f64,
+) -> Result<f64, ProblemKind> {
+    let got = match entry {
+        Entry::Number(value) => *value,
+        Entry::Text(text) => dimension
+            .read(text, UnitSystem::Metric)
+            .map_err(|reason| self::reason(reason, text))?,
+    };
+    if (low..=high).contains(&got) {
+        Ok(got)
+    } else {
+        Err(ProblemKind::OutOfRange { got, low, high })
+    }
+}
+
+pub(crate) fn reason(reason: NotRead, text: &str) -> ProblemKind {
     let got = text.to_owned();
     match reason {
         NotRead::Empty => ProblemKind::Missing,

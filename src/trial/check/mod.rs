@@ -7,10 +7,9 @@ use crate::catalog::Keyed;
 use crate::plan::ProblemKind;
 
 use super::layout::{Unit, draw};
-use super::model::{Design, Trial, VERSION};
 use super::problem::{TrialField, TrialProblem, TrialProblemKind};
+use crate::plan::trial::{Design, Trial, VERSION};
 use reader::Reader;
-pub(in crate::trial) use reader::not_read;
 use units::{given, records};
 
 /// Most treatments: more cannot be told apart in a small trial.

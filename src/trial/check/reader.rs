@@ -1,6 +1,6 @@
 //! Reads entries one by one and gathers every problem on the way.
 
-use crate::plan::{Dimension, Entry, NotRead, ProblemKind, UnitSystem};
+use crate::plan::{Dimension, Entry, ProblemKind, within};
 
 use super::super::problem::{TrialField, TrialProblem, TrialProblemKind};
 
@@ -26,29 +26,16 @@ impl Reader {
         (dimension, low, high): (Dimension, f64, f64),
         missing: Option<f64>,
     ) -> Option<f64> {
-        let value = match entry {
-            Entry::Number(value) => *value,
-            _ if entry.is_blank() && missing.is_some() => return missing,
-            Entry::Text(text) => match dimension.read(text, UnitSystem::Metric) {
-                Ok(value) => value,
-                Err(reason) => {
-                    self.value(field, not_read(reason, text));
-                    return None;
-                }
-            },
-        };
-        if !(low..=high).contains(&value) {
-            self.value(
-                field,
-                ProblemKind::OutOfRange {
-                    got: value,
-                    low,
-                    high,
-                },
-            );
-            return None;
+        if entry.is_blank() && missing.is_some() {
+            return missing;
         }
-        Some(value)
+        match within(entry, dimension, low, high) {
+            Ok(value) => Some(value),
+            Err(kind) => {
+                self.value(field, kind);
+                None
+            }
+        }
     }
 
     /// A whole number within bounds.
@@ -104,16 +91,5 @@ impl Reader {
             self.problem(field, TrialProblemKind::Count { got, low, high });
         }
         fits
-    }
-}
-
-pub(in crate::trial) fn not_read(reason: NotRead, text: &str) -> ProblemKind {
-    let got = text.to_owned();
-    match reason {
-        NotRead::Empty => ProblemKind::Missing,
-        NotRead::NotANumber => ProblemKind::NotANumber { got },
-        NotRead::UnknownUnit => ProblemKind::UnknownUnit { got },
-        NotRead::CommaOrThousands => ProblemKind::CommaOrThousands { got },
-        NotRead::TooLarge => ProblemKind::TooLarge { got },
     }
 }

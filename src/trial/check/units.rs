@@ -3,10 +3,10 @@
 use crate::plan::{Dimension, ProblemKind};
 
 use super::super::layout::Unit;
-use super::super::model::{Design, Name, Trial};
 use super::super::problem::{TrialField, TrialProblemKind};
 use super::reader::Reader;
 use super::{MOST_RECORDS, MOST_REPLICATES, Recorded};
+use crate::plan::trial::{Design, Name, Trial};
 
 fn treatment_named(
     reader: &mut Reader,

@@ -8,11 +8,11 @@ use crate::science::statistics::{
 };
 
 use super::check::Sound;
-use super::model::Design;
 use super::report::{
     Analysis, Conclusion, LeftOut, Measure, MeasureReport, Method, Naive, PairRow, Refusal,
     SpreadRow, UnitValue, WelchRow,
 };
+use crate::plan::trial::Design;
 use rows::{mean_rows, pair_rows, residuals, table_rows};
 
 impl From<StatisticsProblem> for Refusal {

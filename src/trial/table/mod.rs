@@ -5,16 +5,18 @@ mod tests;
 
 use serde::Serialize;
 
-use crate::plan::{Dimension, Entry, ProblemKind, UnitSystem};
+use crate::plan::{Dimension, Entry, Pick, ProblemKind, UnitSystem, reason};
 
-use super::check::{MOST_RECORDS, not_read};
-use super::model::{Name, Record, Trial};
+use super::check::MOST_RECORDS;
+use crate::plan::trial::{Design, Name, Record, Trial, UnitLine};
 
 /// What a text was read as.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct TableRead {
     /// The records, in the order of the lines. A cell that could not be read is kept as it came.
     pub records: Vec<Record>,
+    /// The layout, where every line names a unit and its treatment; else empty.
+    pub units: Vec<UnitLine>,
     /// Everything that could not be read.
     pub problems: Vec<TableProblem>,
 }
@@ -68,7 +70,10 @@ pub enum TableProblemKind {
 enum Column {
     Unit,
     Treatment,
-    /// Block or number of the head: told by the layout, or of no use.
+    Block,
+    Row,
+    Place,
+    /// The number of the head, or words.
     Ignored,
     Head,
     Water,
@@ -81,9 +86,9 @@ const HEADINGS: [(&str, Column); 22] = [
     ("tank", Column::Unit),
     ("bucket", Column::Unit),
     ("treatment", Column::Treatment),
-    ("block", Column::Ignored),
-    ("row", Column::Ignored),
-    ("column", Column::Ignored),
+    ("block", Column::Block),
+    ("row", Column::Row),
+    ("column", Column::Place),
     ("headno", Column::Ignored),
     ("plant", Column::Ignored),
     ("note", Column::Ignored),
@@ -121,7 +126,8 @@ fn is_missing(cell: &str) -> bool {
 ///
 /// With headings the columns may be `unit`, `treatment`, `water_l` and any number of `head_g`, each
 /// in any order; a unit may have one line, or one for each head. Without headings the first column
-/// is the unit and the others are heads, g. Empty cells, `NA` and dashes are missing values. Numbers
+/// is the unit and the others are heads, g. A table with units and treatments, and perhaps `block`,
+/// `row` and `column`, tells a layout too. Empty cells, `NA` and dashes are missing values. Numbers
 /// may carry a unit, such as `5 oz`.
 ///
 /// ```
@@ -182,6 +188,10 @@ pub fn read_table(text: &str) -> TableRead {
     if read.records.is_empty() && read.problems.is_empty() {
         read.problem(first_number, 0, TableProblemKind::NoRecords);
     }
+    let told = |it: &UnitLine| !it.unit.text().is_empty() && !it.treatment.text().is_empty();
+    if !read.units.iter().all(told) {
+        read.units.clear();
+    }
     read
 }
 
@@ -234,11 +244,15 @@ fn record(read: &mut TableRead, number: usize, line: &str, separator: char, colu
         );
     }
     let mut record = Record::default();
+    let mut unit = UnitLine::default();
     for (index, column) in columns.iter().enumerate() {
         let cell = found.get(index).map_or("", String::as_str);
         match column {
             Column::Unit => record.unit = Name::from(cell),
             Column::Treatment => record.treatment = Name::from(cell),
+            Column::Block => unit.block = Name::from(cell),
+            Column::Row => unit.row = Entry::from(cell),
+            Column::Place => unit.column = Entry::from(cell),
             Column::Ignored => {}
             Column::Head => {
                 let entry = read.number(number, index + 1, cell, Dimension::Mass);
@@ -249,10 +263,38 @@ fn record(read: &mut TableRead, number: usize, line: &str, separator: char, colu
             }
         }
     }
+    if read.units.iter().all(|it| it.unit != record.unit) {
+        unit.unit = record.unit.clone();
+        unit.treatment = record.treatment.clone();
+        read.units.push(unit);
+    }
     read.records.push(record);
 }
 
 impl TableRead {
+    /// Puts the layout of the table in the place of a trial's: a trial that was laid out elsewhere.
+    /// Treatments that the table names keep what they are; it adds those that the trial lacks.
+    pub fn lay_out(&self, trial: &mut Trial) {
+        let before = std::mem::take(&mut trial.treatments);
+        for unit in &self.units {
+            let name = unit.treatment.text();
+            if trial.treatments.iter().any(|it| it.name == name) {
+                continue;
+            }
+            let known = before.iter().find(|it| it.name.trim() == name);
+            let mut treatment = known.cloned().unwrap_or_default();
+            name.clone_into(&mut treatment.name);
+            trial.treatments.push(treatment);
+        }
+        let blocks = self.units.iter().all(|it| !it.block.text().is_empty());
+        trial.design = Pick::Known(if blocks {
+            Design::Blocks
+        } else {
+            Design::Randomised
+        });
+        trial.units.clone_from(&self.units);
+    }
+
     fn problem(&mut self, line: usize, column: usize, kind: TableProblemKind) {
         self.problems.push(TableProblem { line, column, kind });
     }
@@ -263,8 +305,8 @@ impl TableRead {
         }
         match dimension.read(cell, UnitSystem::Metric) {
             Ok(value) => Entry::Number(value),
-            Err(reason) => {
-                let kind = TableProblemKind::Value(not_read(reason, cell));
+            Err(why) => {
+                let kind = TableProblemKind::Value(reason(why, cell));
                 self.problem(line, column, kind);
                 Entry::from(cell)
             }

@@ -65,3 +65,33 @@ fn what_is_written_reads_back_and_holds_no_formula() {
     trial.records[0].unit = Name::from("=1+1");
     assert!(write_table(&trial).contains("\n'=1+1,"));
 }
+
+#[test]
+fn a_table_with_units_and_treatments_tells_a_layout() {
+    use crate::trial::{example, solve_trial};
+    let table = "unit,block,treatment,head_g\nN1,north,75 mm,150\nN1,north,75 mm,152\nN2,north,tall,171\nS1,south,tall,170\nS2,south,75 mm,149\n";
+    let read = read_table(table);
+    assert!(read.problems.is_empty());
+    let mut trial = example();
+    read.lay_out(&mut trial);
+    trial.records = read.records;
+    let outcome = solve_trial(&trial).expect("sound");
+    assert_eq!(outcome.blocks, ["north", "south"]);
+    let units: Vec<(&str, usize, usize)> = outcome
+        .units
+        .iter()
+        .map(|it| (it.unit.as_str(), it.treatment, it.block))
+        .collect();
+    assert_eq!(
+        units,
+        [("N1", 0, 0), ("N2", 1, 0), ("S1", 1, 1), ("S2", 0, 1)]
+    );
+    // The treatment that was there keeps its pipe; the other is new.
+    assert_eq!(trial.treatments[0], example().treatments[0]);
+    assert_eq!(trial.treatments[1].name, "tall");
+    assert_eq!(outcome.reports[0].units[0].heads_g.len(), 2);
+
+    for partly in ["unit,treatment,head_g\n1,a,3\n2,,4\n", "1,2\n2,3\n"] {
+        assert!(read_table(partly).units.is_empty(), "{partly}");
+    }
+}

@@ -308,7 +308,7 @@ impl Set {
         match value {
             Value::Fixed(now) => {
                 // Nothing stands where nothing has been written.
-                if before.unwrap_or(None) != now {
+                if kind == Kind::Value || before.unwrap_or(None) != now {
                     write(node, kind, now.as_deref());
                 }
                 Self::Fixed(now)
@@ -317,7 +317,8 @@ impl Set {
                 let node = node.clone();
                 let again = move |before: Option<Option<Text>>| {
                     let now = value();
-                    if before.unwrap_or(None) != now {
+                    // What stands in a box may have been bent by its limits or its reader.
+                    if kind == Kind::Value || before.unwrap_or(None) != now {
                         write(&node, kind, now.as_deref());
                     }
                     now

@@ -1,0 +1,129 @@
+//! Trials: variants of a plan laid out by chance, recorded, and judged. A trial that is shown stands
+//! alone on the page.
+
+mod design;
+mod kept;
+mod layout;
+mod paper;
+mod parts;
+mod places;
+mod plots;
+mod record;
+mod result;
+
+use std::rc::Rc;
+
+use leptos::prelude::*;
+
+use super::browser;
+use super::browser::dom::{Node, el, live};
+use super::state::App;
+use super::words;
+use kept::{Bench, Shown};
+use parts::{button, heading, row};
+
+/// The trials, or the one that is shown.
+pub fn trials(app: App) -> Node {
+    let bench = Bench::new(app);
+    live(move || match bench.trial() {
+        None => list(bench),
+        Some(trial) => {
+            let shown = Rc::new(Shown::of(trial, app.units.get()));
+            let part = open(bench, &shown);
+            [part, live(move || paper::paper(bench, &shown))].into()
+        }
+    })
+}
+
+/// The kept trials, and the way to a new one.
+fn list(bench: Bench) -> Node {
+    let app = bench.app;
+    let kept = app.store.with(|store| {
+        let name = |kept: &crate::plan::KeptTrial| (kept.id as usize, kept.trial.name.clone());
+        store.trials.iter().map(name).collect::<Vec<_>>()
+    });
+    let begins = app.plan_is_open();
+    // Nothing to compare, and nothing that was compared.
+    if !begins && kept.is_empty() {
+        return Node::Nothing;
+    }
+    let begin = begins.then(|| button("main", words::NEW_TRIAL, move || bench.begin()));
+    let item = |(id, name): (usize, String)| {
+        let open = el("button")
+            .attr("type", "button")
+            .class("plan")
+            .on("click", move || bench.open(Some(id)))
+            .child(words::trial_or_unnamed(&name));
+        el("li").child(open)
+    };
+    let some = !kept.is_empty();
+    el("section")
+        .class("trials-list")
+        .attr("aria-labelledby", "trials")
+        .child(heading("h2", "trials", words::TRIALS))
+        .child(el("p").class("hint").child(words::TRIALS_MORE))
+        .child(begin)
+        .child(some.then(|| {
+            el("ul")
+                .class("plans")
+                .attr("aria-label", words::YOUR_TRIALS)
+                .child(kept.into_iter().map(item).collect::<Node>())
+        }))
+}
+
+/// A trial, part by part.
+fn open(bench: Bench, shown: &Shown) -> Node {
+    let sure = bench.deleting.get().is_some();
+    let (name, json) = (shown.trial.name.clone(), shown.trial.to_json());
+    let title = words::trial_or_unnamed(&name);
+    let tools = row([
+        button("quiet", words::LEAVE_TRIAL, move || bench.open(None)),
+        button("quiet", words::SAVE_TRIAL, move || {
+            browser::save_file(words::TRIAL_FILE, &json);
+        }),
+        button(
+            "quiet",
+            if sure {
+                words::DELETE_TRIAL_SURE
+            } else {
+                words::DELETE_TRIAL
+            },
+            move || {
+                if sure {
+                    bench.delete();
+                } else {
+                    bench.deleting.set(Some(0));
+                }
+            },
+        ),
+    ]);
+    let box_of_name = el("label")
+        .class("plan-name")
+        .child(el("span").child(words::TRIAL_NAME))
+        .child(
+            el("input")
+                .id("trial-name")
+                .attr("type", "text")
+                .attr("autocomplete", "off")
+                .attr("maxlength", "80")
+                .on_value("input", move |name| bench.edit(|trial| trial.name = name))
+                .value_live(move || name.clone()),
+        );
+    el("article")
+        .class("trial")
+        .attr("aria-labelledby", "trials")
+        .child(heading("h2", "trials", title))
+        .child(tools)
+        .child(box_of_name)
+        .child(design::design(bench, shown))
+        .child(shown.outcome.as_ref().map(|outcome| {
+            [
+                layout::drawing(outcome),
+                layout::expected(outcome, shown.units),
+                layout::needed(outcome),
+                record::record(bench, shown, outcome),
+                result::result(shown, outcome),
+                paper::choice(bench),
+            ]
+        }))
+}

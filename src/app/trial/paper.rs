@@ -1,0 +1,133 @@
+//! What is printed of a trial: labels, layout with a sheet to fill in, or the report.
+
+use leptos::prelude::*;
+
+use super::kept::{Bench, Shown, is_filled};
+use super::parts::{choice as list, items, part, row, table};
+use super::{layout, result};
+use crate::app::browser;
+use crate::app::browser::dom::{Node, el};
+use crate::app::words;
+use crate::plan::Dimension;
+use crate::trial::TrialOutcome;
+
+/// The report's place in the list of papers, which is chosen at first.
+const REPORT: usize = 2;
+
+impl Bench {
+    fn printed(self) -> usize {
+        self.paper.get().unwrap_or(REPORT).min(REPORT)
+    }
+}
+
+/// The choice of a paper, and the button.
+pub fn choice(bench: Bench) -> Node {
+    let options = words::TRIAL_PAPERS.iter().enumerate();
+    let options = options.map(|(place, name)| (place.to_string(), (*name).to_owned()));
+    let chosen = bench.printed();
+    let papers = list(options.collect(), chosen.to_string(), move |place| {
+        bench.paper.set(place.parse().ok());
+    })
+    .id("trial-paper");
+    part(
+        words::TRIAL_PRINT,
+        row([
+            el("label")
+                .attr("for", "trial-paper")
+                .child(words::WHAT_TO_PRINT),
+            papers,
+            el("button")
+                .attr("type", "button")
+                .class("main")
+                .id("trial-print")
+                .on("click", browser::print)
+                .child(words::TRIAL_PRINTS[chosen]),
+        ]),
+    )
+}
+
+/// The paper that is chosen, hidden on the screen.
+pub fn paper(bench: Bench, shown: &Shown) -> Node {
+    let chosen = bench.printed();
+    let title = words::TRIAL_PAPERS[chosen];
+    let Some(outcome) = &shown.outcome else {
+        return Node::Nothing;
+    };
+    let content = match chosen {
+        0 => layout::labels(shown, outcome),
+        1 => [layout::bench(outcome), sheet(shown, outcome, "")].into(),
+        _ => report(shown, outcome),
+    };
+    let head = el("header")
+        .child(el("p").child(format!("{} · {title}", words::NAME)))
+        .child(el("h2").child(words::trial_or_unnamed(&shown.trial.name)));
+    el("article")
+        .class("trial-paper")
+        .attr("aria-label", title)
+        .child((chosen > 0).then_some(head))
+        .child(content)
+}
+
+/// The records so far; `missing` stands where a head is, in a container of which something was recorded.
+fn sheet(shown: &Shown, outcome: &TrialOutcome, missing: &'static str) -> Node {
+    let units = shown.units;
+    let mut heads = vec![
+        words::CONTAINER.to_owned(),
+        words::with_unit(words::USED, Dimension::Volume, units),
+    ];
+    heads.extend(
+        (1..=shown.columns)
+            .map(|head| words::with_unit(&words::head_number(head), Dimension::Mass, units)),
+    );
+    let cell = |entry: &crate::plan::Entry, dimension: Dimension| match entry {
+        crate::plan::Entry::Number(value) => dimension.text(*value, units),
+        crate::plan::Entry::Text(text) => text.clone(),
+    };
+    let lines = outcome.units.iter().zip(&shown.trial.records);
+    let rows = lines.map(|(unit, record)| {
+        let name = outcome.treatments.get(unit.treatment);
+        let name = words::variant_of(unit.treatment, name.map_or("", |it| it.name.as_str()));
+        let mut row = vec![
+            format!("{} {name}", unit.unit),
+            cell(&record.water_l, Dimension::Volume),
+        ];
+        row.extend(
+            record
+                .heads_g
+                .iter()
+                .map(|head| match cell(head, Dimension::Mass) {
+                    text if text.is_empty() && is_filled(record) => missing.to_owned(),
+                    text => text,
+                }),
+        );
+        row
+    });
+    el("div")
+        .class("sheet-to-fill")
+        .child(table(&heads, rows.collect()))
+}
+
+fn report(shown: &Shown, outcome: &TrialOutcome) -> Node {
+    let all = shown.trial.treatments.iter().enumerate();
+    let variants = all.map(|(place, it)| words::variant_line(place, it, shown.units));
+    [
+        part(
+            words::COMPARED,
+            el("ul").class("plain").child(items(variants.collect())),
+        ),
+        part(words::BENCH, layout::bench(outcome)),
+        layout::needed(outcome),
+        part(
+            words::SAID,
+            if !shown.problems.is_empty() {
+                el("p").child(words::RESULT_WAITS)
+            } else if outcome.reports.is_empty() {
+                el("p").child(words::NOTHING_YET)
+            } else {
+                result::reports(outcome, shown.units, false)
+            },
+        ),
+        part(words::RECORD_TABLE, sheet(shown, outcome, words::MISSING)),
+    ]
+    .into()
+}

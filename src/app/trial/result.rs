@@ -1,0 +1,98 @@
+//! What the records allow to be said: in words first, then in figures.
+
+use super::kept::Shown;
+use super::parts::{items, paragraphs, part, scroll, table};
+use super::plots;
+use crate::app::browser::dom::{Node, el};
+use crate::app::words;
+use crate::plan::UnitSystem;
+use crate::trial::{Conclusion, MeasureReport, Refusal, TrialOutcome};
+
+/// The result under its heading; for screen readers, it says when it changes.
+pub fn result(shown: &Shown, outcome: &TrialOutcome) -> Node {
+    let body = if !shown.problems.is_empty() {
+        el("p").child(words::RESULT_WAITS)
+    } else if outcome.reports.is_empty() {
+        el("p").child(words::NOTHING_YET)
+    } else {
+        reports(outcome, shown.units, true)
+    };
+    part(words::SAID, body)
+}
+
+/// All measures of which something was recorded; `screen`: with folds and frames that scroll.
+pub fn reports(outcome: &TrialOutcome, units: UnitSystem, screen: bool) -> Node {
+    let nothing = Conclusion::NotAllowed {
+        reason: Refusal::NoRecords,
+        naive: None,
+    };
+    outcome
+        .reports
+        .iter()
+        .filter(|report| report.conclusion != nothing)
+        .map(|report| measure(outcome, report, units, screen))
+        .collect()
+}
+
+fn measure(
+    outcome: &TrialOutcome,
+    report: &MeasureReport,
+    units: UnitSystem,
+    screen: bool,
+) -> Node {
+    let of = report.measure;
+    let name = words::measure(of);
+    let refused = matches!(report.conclusion, Conclusion::NotAllowed { .. });
+    let lines = paragraphs(words::conclusion(outcome, report, units));
+    let framed = |name, table| if screen { scroll(name, table) } else { table };
+    let figures = report.analysis.as_ref().map(|analysis| -> Node {
+        let means = table(
+            &words::MEAN_HEADS,
+            words::mean_lines(outcome, of, analysis, units),
+        );
+        let pairs = table(&words::PAIR_HEADS, words::pair_lines(of, analysis, units));
+        let variance = table(&words::VARIANCE_HEADS, words::variance_lines(analysis));
+        let checks: Node = [
+            framed(words::VARIANCE, variance),
+            el("ul")
+                .class("plain")
+                .child(items(words::check_lines(of, analysis, units))),
+            plots::residuals(&analysis.residuals),
+        ]
+        .into();
+        let checks = if screen {
+            el("details")
+                .class("fold")
+                .child(el("summary").child(words::VARIANCE))
+                .child(checks)
+        } else {
+            el("section")
+                .child(el("h4").child(words::VARIANCE))
+                .child(checks)
+        };
+        [
+            framed(words::means_of(of), means),
+            el("p").class("hint").child(words::mean_note(analysis)),
+            el("p").class("hint").child(words::LETTERS),
+            framed(words::pairs_of(of), pairs),
+            el("p")
+                .class("hint")
+                .child(words::pair_note(analysis.method)),
+            checks,
+        ]
+        .into()
+    });
+    el("section").class("measure").child([
+        el("h4").child(name),
+        el("div")
+            .class(if refused {
+                "verdict refused"
+            } else {
+                "verdict"
+            })
+            .attr("role", screen.then_some("status"))
+            .child(lines),
+        plots::dots(outcome, report, units),
+        figures.into(),
+    ])
+}
