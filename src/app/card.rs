@@ -65,6 +65,10 @@ fn list(lines: Vec<String>) -> Node {
         .collect::<Node>()
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one view, top to bottom, as it is seen"
+)]
 fn body(outcome: &Outcome, units: UnitSystem) -> Node {
     let alarms = words::alarms(outcome, units);
     let alarm = (!alarms.is_empty()).then(|| {

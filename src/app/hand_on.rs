@@ -28,7 +28,7 @@ fn button(class: &'static str, text: &'static str, act: impl Fn() + 'static) -> 
     el("button")
         .attr("type", "button")
         .class(class)
-        .on("click", move || act())
+        .on("click", act)
         .child(text)
 }
 

@@ -11,6 +11,10 @@ use crate::catalog::Keyed;
 use crate::plan::{FileError, Store, UnitSystem};
 
 /// The head.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one view, top to bottom, as it is seen"
+)]
 pub fn header() -> Node {
     let app = app();
     let close = Callback::new(|()| browser::close_fold("plan-menu"));
@@ -212,7 +216,7 @@ pub fn notices() -> Node {
                             .attr("type", "button")
                             .class("quiet")
                             .id("update")
-                            .on("click", move || browser::take_update())
+                            .on("click", browser::take_update)
                             .child(words::TAKE_UPDATE),
                     )
                     .child(

@@ -36,6 +36,7 @@ fn step(field: Field) -> f64 {
         | Field::PipeCount
         | Field::PropRows
         | Field::BoardCount
+        | Field::BoardWidth
         | Field::SheetLength
         | Field::SheetWidth => 1.0,
         _ => 0.1,
@@ -66,6 +67,13 @@ fn failing() -> Vec<Plan> {
         boards(&[(Field::EdgeDistance, 3.0)]),
         boards(&[(Field::SheetLength, 100.0), (Field::SheetWidth, 50.0)]),
         boards(&[(Field::BoardThickness, 0.5), (Field::PipeSpacing, 90.0)]),
+        // So narrow that grown heads turn them over.
+        boards(&[
+            (Field::BoardWidth, 10.0),
+            (Field::BoardCount, 20.0),
+            (Field::SpacingAcross, 10.0),
+            (Field::TargetHead, 600.0),
+        ]),
         cover(&[(Field::PropRows, 0.0)]),
         cover(&[(Field::FloorDrop, 1.4)]),
         cover(&[(Field::SheetLength, 110.0)]),

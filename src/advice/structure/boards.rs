@@ -225,6 +225,17 @@ pub fn dips(sound: &Sound, tank: &Tank, boards: &Boards, head: Mass) -> Option<(
     Some((trim.dip?, boards.thickness - draught))
 }
 
+/// Whether a floating board rights itself, at planting and at the end.
+pub fn keeps_upright(sound: &Sound, tank: &Tank, boards: &Boards, head: Mass) -> bool {
+    [
+        (seedling(&sound.crop), HEAD_ABOVE_M.1),
+        (head, HEAD_ABOVE_M.0),
+    ]
+    .into_iter()
+    .filter_map(|(head, above)| Trim::of(sound, tank, boards, head, above))
+    .all(|trim| trim.height > Length::default())
+}
+
 /// Room across and along the tank that the boards leave.
 pub fn clearances(boards: &Boards) -> (Length, Length) {
     let columns = across(boards);

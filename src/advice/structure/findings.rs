@@ -137,11 +137,12 @@ impl Structure<'_> {
         ];
         let least = heights.into_iter().flatten().fold(f64::INFINITY, f64::min);
         if least <= 0.0 {
-            list.add(
+            list.add_with(
                 Weight::Stop,
                 Fact::Structure(StructureFact::TurnsOver {
                     metacentric_height_cm: least,
                 }),
+                self.wider().into_iter().collect(),
             );
         } else if let (Some(dip_mm), Some(freeboard_mm)) =
             (structure.edge_dip_mm, structure.freeboard_mm)
@@ -199,6 +200,29 @@ impl Structure<'_> {
         )
         .into_iter()
         .collect()
+    }
+
+    /// Boards whose narrow side is longer, in steps of a centimetre, with the same heads on them.
+    fn wider(&self) -> Option<Change> {
+        let plan = self.sound.container.boards?;
+        let lengthwise = plan.length < plan.width;
+        let (field, from) = if lengthwise {
+            (Field::BoardLength, plan.length)
+        } else {
+            (Field::BoardWidth, plan.width)
+        };
+        first(field, from.get::<centimeter>(), 1.0, 500, |side| {
+            let mut boards = plan;
+            if lengthwise {
+                boards.length = cm(side);
+            } else {
+                boards.width = cm(side);
+            }
+            let mut sound = self.sound.clone();
+            sound.container.boards = Some(boards);
+            Tank::new(&sound, None)
+                .is_ok_and(|tank| boards::keeps_upright(&sound, &tank, &boards, self.head))
+        })
     }
 
     /// The standard pipe nearest in diameter whose gap does. With a fill of the grower's own the

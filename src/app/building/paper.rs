@@ -103,7 +103,7 @@ pub fn print_button() -> Node {
                 .attr("type", "button")
                 .class("main print-button")
                 .attr_live("disabled", move || app.has_problems())
-                .on("click", move || browser::print())
+                .on("click", browser::print)
                 .child(live(name)),
         )
         .child(

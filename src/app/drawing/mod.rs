@@ -153,6 +153,10 @@ pub fn drawing() -> Node {
 }
 
 /// Play, the slider with the day that fails, and the day in words.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one view, top to bottom, as it is seen"
+)]
 fn day_control(days: Days) -> Node {
     let app = app();
     let sentences = Memo::new(move |_| {

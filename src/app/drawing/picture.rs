@@ -49,6 +49,10 @@ pub fn picture(section: &Section, day: usize, units: UnitSystem) -> Node {
         )
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one view, top to bottom, as it is seen"
+)]
 fn svg(
     section: &Section,
     frame: &Frame,

@@ -109,7 +109,7 @@ pub fn container_form() -> Node {
                                 Field::PipeMaterial,
                                 |plan| &plan.container.pipe_material,
                                 |plan, material| {
-                                    plan.container.pipe_material = Pick::Known(material)
+                                    plan.container.pipe_material = Pick::Known(material);
                                 },
                             ))
                             .child(choice_field::<PipeEnds>(

@@ -133,7 +133,7 @@ pub fn date_field(field: Field) -> Node {
                     .attr("autocomplete", "off")
                     .attr("spellcheck", "false")
                     .value_live(text)
-                    .on_value("input", move |value| write(value))
+                    .on_value("input", write)
                     .attr("aria-describedby", described_by(field))
                     .attr_live("aria-invalid", move || {
                         app.problem_of(field).map(|_| "true")
@@ -285,8 +285,8 @@ pub fn measured_pairs() -> Node {
                 .attr("tabindex", "-1")
                 .child(el("p").class("hint").child(words::hint(Field::Measured)))
                 .child(live(move || {
-                    ((0..lines.get().min(MOST)).filter_map(|index| u8::try_from(index).ok()))
-                        .into_iter()
+                    (0..lines.get().min(MOST))
+                        .filter_map(|index| u8::try_from(index).ok())
                         .map(|index| {
                             el("div")
                                 .class("pair")
@@ -320,7 +320,7 @@ pub fn measured_pairs() -> Node {
                                 .on("click", move || {
                                     app.edit(|plan| {
                                         plan.container.measured.pop();
-                                    })
+                                    });
                                 })
                                 .child(words::REMOVE_LINE),
                         ),

@@ -37,9 +37,9 @@ pub fn salt_shelf() -> Node {
         .attr("tabindex", "-1")
         .child(el("p").class("hint").child(words::hint(Field::Salts)))
         .child(live(move || {
-            ((0..lines.get().min(MOST)).filter_map(|index| u8::try_from(index).ok()))
-                .into_iter()
-                .map(|index| salt_row(index))
+            (0..lines.get().min(MOST))
+                .filter_map(|index| u8::try_from(index).ok())
+                .map(salt_row)
                 .collect::<Node>()
         }))
         .child(el("p").class("problem").child(live(move || {
@@ -67,13 +67,17 @@ pub fn salt_shelf() -> Node {
                         .on("click", move || {
                             app.edit(|plan| {
                                 plan.fertilizer.salts.pop();
-                            })
+                            });
                         })
                         .child(words::REMOVE_LINE),
                 ),
         )
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one view, top to bottom, as it is seen"
+)]
 fn salt_row(index: u8) -> Node {
     let app = app();
     let field = Field::SaltChoice(index);

@@ -36,6 +36,10 @@ pub fn events() -> Node {
 }
 
 /// What can be unfolded.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one view, top to bottom, as it is seen"
+)]
 pub fn details() -> Node {
     let app = app();
     let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {

@@ -93,6 +93,6 @@ fn item(finding: &Finding) -> Node {
             el("div")
                 .child(el("span").child(words::finding(finding, app.units.get())))
                 .child(mends::mends(finding))
-                .child(words::worked(&finding.fact).map(|of| working(of))),
+                .child(words::worked(&finding.fact).map(working)),
         )
 }

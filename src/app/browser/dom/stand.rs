@@ -263,7 +263,7 @@ impl StandingElement {
                 Set::Fixed(text) => text.take(),
                 Set::Live(effect) => effect.take_value().flatten(),
             };
-            *set = Set::of(*kind, value, node, Some(before));
+            *set = Set::of(*kind, value, node, before);
         }
         for (listener, (_, handler)) in self.listeners.iter().zip(element.handlers) {
             listener.handler.replace(handler);
@@ -304,26 +304,28 @@ impl Standing {
 
 impl Set {
     /// Writes a setting and keeps it; `before` is what stands there already.
-    fn of(kind: Kind, value: Value, node: &web_sys::Element, before: Option<Option<Text>>) -> Self {
+    fn of(kind: Kind, value: Value, node: &web_sys::Element, before: Option<Text>) -> Self {
         match value {
             Value::Fixed(now) => {
                 // Nothing stands where nothing has been written.
-                if kind == Kind::Value || before.unwrap_or(None) != now {
+                if kind == Kind::Value || before != now {
                     write(node, kind, now.as_deref());
                 }
                 Self::Fixed(now)
             }
             Value::Live(mut value) => {
                 let node = node.clone();
+                let mut begins = Some(before);
                 let again = move |before: Option<Option<Text>>| {
+                    let before = begins.take().or(before).flatten();
                     let now = value();
                     // What stands in a box may have been bent by its limits or its reader.
-                    if kind == Kind::Value || before.unwrap_or(None) != now {
+                    if kind == Kind::Value || before != now {
                         write(&node, kind, now.as_deref());
                     }
                     now
                 };
-                Self::Live(RenderEffect::new_with_value(again, before))
+                Self::Live(RenderEffect::new(again))
             }
         }
     }
