@@ -4,6 +4,7 @@
 mod browser;
 mod building;
 mod card;
+mod chances;
 mod drawing;
 mod forms;
 mod hand_on;

@@ -121,6 +121,8 @@ pub struct ChancesOutcome {
     pub lasts_of_100: u32,
     /// Share of the seasons in which what the mixture brings of each nutrient is enough.
     pub feeds: f64,
+    /// The same in whole seasons of a hundred.
+    pub feeds_of_100: u32,
     /// Share of the seasons in which the target mass is reached at all.
     pub ready: f64,
     /// Days from planting to the target mass.
@@ -191,11 +193,13 @@ pub(super) fn summary(
     };
     let harvest_day = band(|fate| fate.harvest_day.map(f64::from));
     let lasts = share(|fate| fate.lasts);
+    let feeds = share(|fate| fate.feeds);
     ChancesOutcome {
         seasons: fates.len(),
         lasts,
         lasts_of_100: whole(lasts * 100.0),
-        feeds: share(|fate| fate.feeds),
+        feeds,
+        feeds_of_100: whole(feeds * 100.0),
         ready: share(|fate| fate.harvest_day.is_some()),
         harvest_dates: harvest_day.map(|band| {
             [band.low, band.middle, band.high]

@@ -100,6 +100,16 @@ pub fn scroll_to(id: &str) {
     }
 }
 
+/// The device's clock, ms.
+pub fn now_ms() -> f64 {
+    js_sys::Date::now()
+}
+
+/// Runs something as soon as the browser has seen to what waits.
+pub fn next(what: impl FnOnce() + 'static) {
+    leptos::prelude::set_timeout(what, std::time::Duration::ZERO);
+}
+
 /// Runs something once the page has been redrawn.
 pub fn soon(what: impl FnOnce() + 'static) {
     leptos::prelude::request_animation_frame(what);

@@ -64,6 +64,7 @@ pub fn results() -> Node {
                 .child(building::print_button())
                 .child(drawing())
                 .child(findings::findings())
+                .child(crate::app::chances::chances())
                 .child(details::events())
                 .child(calendar::calendar())
                 .child(pipes::pipe_table())

@@ -136,6 +136,17 @@ impl Node {
         self.listen("change", Rc::new(handler))
     }
 
+    /// Answers the opening and closing of a fold.
+    pub fn on_toggle(self, handler: impl Fn(bool) + 'static) -> Self {
+        let handler = move |event: web_sys::Event| {
+            let open = event
+                .target()
+                .and_then(|fold| js_sys::Reflect::get(&fold, &"open".into()).ok());
+            handler(open.is_some_and(|open| open.is_truthy()));
+        };
+        self.listen("toggle", Rc::new(handler))
+    }
+
     /// Answers an event with the event, as it is.
     pub fn on_event(
         self,

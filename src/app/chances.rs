@@ -1,0 +1,270 @@
+//! How sure the plan is: many seasons of it, lived through between the reader's touches, and what
+//! would make it sure. Everything runs in slices short enough that no key press waits for one.
+
+use std::sync::Arc;
+use std::time::Duration;
+
+use leptos::prelude::*;
+
+use super::browser;
+use super::browser::dom::{Node, el, given, live, several};
+use super::results::titled_table;
+use super::state::{App, Latest, app};
+use super::words;
+use crate::advice::Change as FieldChange;
+use crate::advice::chances::{
+    Aim, Chances, ChancesOutcome, Change, Changes, ChangesOutcome, SEASONS,
+};
+use crate::plan::{Plan, UnitSystem};
+
+/// How long the page works before it listens again, ms: with what a frame takes, well below the
+/// 50 ms from which a browser speaks of a long task.
+const SLICE_MS: f64 = 8.0;
+/// How long a plan must stay as it is before its seasons begin.
+const SETTLED: Duration = Duration::from_millis(400);
+
+/// What is known so far.
+#[derive(Clone, Default)]
+struct Known {
+    done: usize,
+    /// Whether changes are still looked for.
+    looking: bool,
+    /// Whether this is of an earlier state of the plan.
+    stale: bool,
+    /// Whether the models do not reach so far.
+    beyond: bool,
+    chances: Option<Arc<ChancesOutcome>>,
+    changes: Option<Arc<ChangesOutcome>>,
+}
+
+/// The seasons that are being lived through.
+#[derive(Clone, Copy)]
+struct Run {
+    app: App,
+    open: RwSignal<bool>,
+    /// Counts the states of the plan: what belongs to an earlier one stops by itself.
+    round: StoredValue<u32>,
+    known: RwSignal<Known>,
+}
+
+/// The fold with the chances. Nothing is worked out while it is closed.
+pub fn chances() -> Node {
+    let app = app();
+    let run = Run {
+        app,
+        open: RwSignal::new(false),
+        round: StoredValue::new(0),
+        known: RwSignal::new(Known::default()),
+    };
+    Effect::new(move |_| {
+        let plan = app.plan.get();
+        let wanted = run.open.get() && !app.has_problems();
+        run.begin(plan.filter(|_| wanted));
+    });
+    given(
+        move || app.outcome.with(Latest::is_some),
+        move || {
+            el("details")
+                .class("fold chances")
+                .id("chances")
+                .on_toggle(move |open| run.open.set(open))
+                .child(el("summary").child(words::CHANCES))
+                .child(el("p").class("hint").child(words::chances_more(SEASONS)))
+                .child(
+                    el("p")
+                        .class("hint")
+                        .attr("role", "status")
+                        .child(live(move || run.progress())),
+                )
+                .child(
+                    el("div")
+                        .class_live("stale", move || run.known.with(|known| known.stale))
+                        .child(live(move || run.result()))
+                        .child(live(move || run.offers())),
+                )
+                .child(
+                    el("details")
+                        .class("working")
+                        .child(el("summary").child(words::CHANCES_ASSUMED))
+                        .child(
+                            words::spreads_text(app.units.get_untracked())
+                                .map(|line| el("p").child(line)),
+                        ),
+                )
+        },
+    )
+}
+
+impl Run {
+    /// Begins anew with another state of the plan; what runs for an earlier one ends.
+    fn begin(self, plan: Option<Plan>) {
+        self.round
+            .update_value(|round| *round = round.wrapping_add(1));
+        let Some(plan) = plan else { return };
+        let round = self.round.get_value();
+        self.known.update(|known| {
+            known.stale = true;
+            known.done = 0;
+            known.looking = true;
+            known.beyond = false;
+        });
+        set_timeout(
+            move || {
+                if self.goes_on(round) {
+                    match Chances::new(&plan, SEASONS) {
+                        Ok(chances) => self.live_on(round, Box::new(chances)),
+                        Err(_) => self.give_up(),
+                    }
+                }
+            },
+            SETTLED,
+        );
+    }
+
+    /// Whether a round is still the present one; none is once the page shows another plan.
+    fn goes_on(self, round: u32) -> bool {
+        self.round.try_get_value() == Some(round)
+    }
+
+    fn give_up(self) {
+        self.known.set(Known {
+            beyond: true,
+            ..Known::default()
+        });
+    }
+
+    /// Lives through seasons for one slice.
+    fn live_on(self, round: u32, mut chances: Box<Chances>) {
+        if !self.goes_on(round) {
+            return;
+        }
+        let until = browser::now_ms() + SLICE_MS;
+        let done = loop {
+            match chances.advance(1) {
+                Err(_) => return self.give_up(),
+                Ok(true) => break true,
+                Ok(false) if browser::now_ms() >= until => break false,
+                Ok(false) => {}
+            }
+        };
+        if done {
+            let outcome = Arc::new(chances.outcome());
+            self.known.set(Known {
+                done: SEASONS,
+                looking: true,
+                chances: Some(outcome),
+                ..Known::default()
+            });
+            browser::next(move || self.look_on(round, Box::new(chances.changes())));
+        } else {
+            self.known.update(|known| known.done = chances.progress().0);
+            browser::next(move || self.live_on(round, chances));
+        }
+    }
+
+    /// Looks for changes for one slice.
+    fn look_on(self, round: u32, mut changes: Box<Changes>) {
+        if !self.goes_on(round) {
+            return;
+        }
+        let until = browser::now_ms() + SLICE_MS;
+        let done = loop {
+            if changes.advance(1) {
+                break true;
+            }
+            if browser::now_ms() >= until {
+                break false;
+            }
+        };
+        if done {
+            let found = Arc::new(changes.outcome().clone());
+            self.known.update(|known| {
+                known.looking = false;
+                known.changes = Some(found);
+            });
+        } else {
+            browser::next(move || self.look_on(round, changes));
+        }
+    }
+
+    fn progress(self) -> String {
+        self.known.with(|known| {
+            if known.beyond {
+                words::CHANCES_BEYOND.to_owned()
+            } else if !known.looking {
+                String::new()
+            } else if known.done < SEASONS {
+                words::seasons_so_far(known.done / 100 * 100, SEASONS)
+            } else {
+                words::LOOKING.to_owned()
+            }
+        })
+    }
+
+    fn result(self) -> Option<Node> {
+        let units = self.app.units.get();
+        let chances = self.known.with(|known| known.chances.clone())?;
+        let sentences = words::chances_sentences(&chances);
+        let rows = words::chances_rows(&chances, units)
+            .into_iter()
+            .map(|(name, cells)| {
+                el("tr")
+                    .child(el("th").attr("scope", "row").child(name))
+                    .child(cells.map(|cell| el("td").child(cell)))
+            });
+        Some(
+            several()
+                .child(
+                    sentences
+                        .into_iter()
+                        .map(|line| el("p").class("chance").child(line))
+                        .collect::<Node>(),
+                )
+                .child(titled_table(
+                    &words::CHANCES_HEADS,
+                    words::CHANCES,
+                    rows.collect::<Node>(),
+                )),
+        )
+    }
+
+    fn offers(self) -> Option<Node> {
+        let units = self.app.units.get();
+        let (chances, changes) = self
+            .known
+            .with(|known| Some((known.chances.clone()?, known.changes.clone()?)))?;
+        let of = |aim: Aim| {
+            let offers: Vec<Node> = changes
+                .offered
+                .iter()
+                .filter(|change| change.aim == aim)
+                .map(|change| self.offer(change, units))
+                .collect();
+            let none = offers.is_empty();
+            several()
+                .child(el("h3").child(words::offers(aim)))
+                .child(none.then(|| el("p").child(words::no_offer(aim, &chances))))
+                .child(el("div").class("mends").child(offers))
+        };
+        Some(of(Aim::Lasts).child(of(Aim::Feeds)))
+    }
+
+    fn offer(self, change: &Change, units: UnitSystem) -> Node {
+        let edits: Vec<FieldChange> = change
+            .edits
+            .iter()
+            .map(|edit| FieldChange {
+                field: edit.field,
+                value: edit.entry.clone(),
+                unit: None,
+            })
+            .collect();
+        let said = words::joined(edits.iter().map(|edit| words::change(edit, units)));
+        let name = said.clone();
+        el("button")
+            .attr("type", "button")
+            .class("mend")
+            .on("click", move || self.app.mend(&edits, said.clone()))
+            .child(name)
+    }
+}

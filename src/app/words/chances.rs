@@ -1,0 +1,145 @@
+//! How sure a plan is, and what would make it sure.
+
+use super::results::{date, show};
+use crate::advice::chances::{Aim, Band, ChancesOutcome, WANTED};
+use crate::plan::{Dimension, UnitSystem};
+use crate::season::ensemble::Spreads;
+
+/// Heading of the fold.
+pub const CHANCES: &str = "How sure is this?";
+/// While changes are looked for.
+pub const LOOKING: &str = "Looking for what would make it sure.";
+/// Where no season can be worked out.
+pub const CHANCES_BEYOND: &str = "The models do not reach this far: no chances can be given.";
+/// Heading of what is assumed.
+pub const CHANCES_ASSUMED: &str = "What differs from season to season";
+/// Heads of the table.
+pub const CHANCES_HEADS: [&str; 4] = ["", "One in ten below", "Middle", "One in ten above"];
+
+/// Under the heading.
+pub fn chances_more(seasons: usize) -> String {
+    format!(
+        "The same plan in {seasons} seasons, each with other weather from day to day and with other luck in what the models do not know. The chances hold for such seasons, not for storms, pests or mistakes."
+    )
+}
+
+/// While seasons are lived through.
+pub fn seasons_so_far(done: usize, all: usize) -> String {
+    format!("{done} of {all} seasons so far.")
+}
+
+/// What most seasons come to.
+pub fn chances_sentences(chances: &ChancesOutcome) -> Vec<String> {
+    let mut lines = vec![
+        format!(
+            "The solution lasts to harvest in {} of 100 such seasons.",
+            chances.lasts_of_100
+        ),
+        format!(
+            "What is dissolved feeds the crop to harvest in {} of 100.",
+            chances.feeds_of_100
+        ),
+    ];
+    if let Some(day) = &chances.used_up_day {
+        lines.push(format!(
+            "Where it does not last, the last drop goes about day {:.0} after planting.",
+            day.middle
+        ));
+    }
+    lines
+}
+
+/// The lines of the table.
+pub fn chances_rows(
+    chances: &ChancesOutcome,
+    units: UnitSystem,
+) -> Vec<(&'static str, [String; 3])> {
+    let cells = |dimension: Dimension, band: &Band| {
+        [band.low, band.middle, band.high].map(|value| show(dimension, value, units))
+    };
+    let mut rows = Vec::new();
+    if let Some(dates) = &chances.harvest_dates {
+        rows.push((
+            "Ready for harvest",
+            dates.each_ref().map(|written| date(written)),
+        ));
+    }
+    for (name, dimension, band) in [
+        ("One head", Dimension::Mass, &chances.head_g),
+        (
+            "Drawn from one container",
+            Dimension::Volume,
+            &chances.water_l,
+        ),
+        (
+            "Water for heads",
+            Dimension::WaterUse,
+            &chances.water_per_kg_l,
+        ),
+        (
+            "Moist air at the end",
+            Dimension::Length,
+            &chances.gap_at_end_cm,
+        ),
+        (
+            "EC at the end",
+            Dimension::Conductivity,
+            &chances.ec_at_end_ms_per_cm,
+        ),
+    ] {
+        if let Some(band) = band {
+            rows.push((name, cells(dimension, band)));
+        }
+    }
+    rows
+}
+
+/// Heading of the changes that bring something about.
+pub const fn offers(aim: Aim) -> &'static str {
+    match aim {
+        Aim::Lasts => "So that the water lasts in 95 of 100",
+        Aim::Feeds => "So that the food lasts in 95 of 100",
+    }
+}
+
+/// Where no change is offered.
+pub fn no_offer(aim: Aim, chances: &ChancesOutcome) -> &'static str {
+    let now = match aim {
+        Aim::Lasts => chances.lasts,
+        Aim::Feeds => chances.feeds,
+    };
+    if now >= WANTED {
+        "Nothing has to change."
+    } else {
+        "No single change within the usual limits is enough."
+    }
+}
+
+/// Several changes that belong together.
+pub fn joined(changes: impl Iterator<Item = String>) -> String {
+    changes.collect::<Vec<_>>().join(" and ")
+}
+
+/// What is drawn by chance, and where the spreads come from.
+pub fn spreads_text(units: UnitSystem) -> [String; 3] {
+    let spreads = Spreads::default();
+    let percent = |share: f64| format!("{:.0}\u{a0}%", share * 100.0);
+    let warmth = match units {
+        UnitSystem::Metric => format!("{:.1}\u{a0}°C", spreads.temperature_k),
+        UnitSystem::UsCustomary => format!("{:.1}\u{a0}°F", spreads.temperature_k * 1.8),
+    };
+    [
+        format!(
+            "Weather: how days follow one another is after Richardson and Wright (1984), matrices A and B. Assumed: highs and lows differ by {warmth} (a fifth of it in a room under lamps), light by {}, humidity by {:.0} points, each one standard deviation.",
+            percent(spreads.radiation),
+            spreads.humidity * 100.0
+        ),
+        format!(
+            "Plants: growth, water drawn and nutrients taken up differ by {}, {} and {} (assumed; the published models were out by 9 to 21 % where they were tested).",
+            percent(spreads.growth),
+            percent(spreads.water),
+            percent(spreads.uptake)
+        ),
+        "The seasons are drawn from a fixed seed: the same plan gives the same chances on every device.".to_owned(),
+    ]
+}
