@@ -10,6 +10,7 @@ mod doses;
 mod facts;
 mod fill;
 mod findings;
+mod group;
 mod growing_on;
 mod mend;
 mod mixing;
@@ -17,6 +18,7 @@ pub mod notebook;
 mod outcome;
 mod practice;
 mod protons;
+mod record;
 mod roots;
 mod section;
 mod solution;
@@ -29,6 +31,7 @@ pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
 pub use calendar_file::{CalendarKind, CalendarWords, calendar_entries, calendar_file};
 pub use curves::{Curve, CurveOf, curves, day_ticks};
 pub use facts::{Fact, Finding, Weight};
+pub use group::{Group, GroupStock};
 pub use outcome::{
     BoardPlace, BoardStructure, BuildItem, BuildOutcome, CoverOutcome, GapAt, HolePlace, ItemKind,
     ItemUnit, LayoutOutcome, LevelBy, LinerOutcome, LoadStop, PipeStructure, RunningOutcome,
@@ -41,6 +44,7 @@ pub use outcome::{
     WaterOutcome,
 };
 pub use protons::ProtonOutcome;
+pub use record::WeekReading;
 pub use roots::{Change, Mend, MendWay, RootsDay, RootsFailure, RootsFailureKind, RootsOutcome};
 pub use section::{Moment, Point, PotShape, Section};
 pub use solution::of_ions as solution_of_ions;
@@ -226,6 +230,13 @@ fn work_out(
             &head_shares,
         ),
         growing_on,
+        group: group::group(
+            sound.crop.plants,
+            sound.container.count,
+            (&doses.doses, &doses.doses_for_all),
+            &stocks,
+        ),
+        weeks: record::weeks(&fill, &season.days, sound.crop.transplanting),
         fill,
         fertilizer: doses,
         solution,

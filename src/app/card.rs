@@ -53,7 +53,7 @@ pub fn card() -> Node {
             }
             app.outcome.with(|outcome| match outcome.as_ref() {
                 Some(outcome) => body(outcome, app.units.get()),
-                None => Node::Nothing,
+                None => Node::default(),
             })
         }))
 }

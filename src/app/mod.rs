@@ -8,6 +8,7 @@ mod chances;
 mod drawing;
 mod forms;
 mod hand_on;
+mod handout;
 mod materials;
 mod results;
 mod shelf;

@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
+import { choose, figures, goToStep, newPlan, pressButton, setDate, start } from "./gestures.mjs";
 import { startServer } from "./rig.mjs";
 import { EXAMPLES, STORE } from "./screen.mjs";
 import { BROWSERS, KEYS, open } from "./webdriver.mjs";
@@ -61,11 +62,6 @@ test("the figures are the same in all three, to the last digit", () => {
   for (const [kind, seen] of Object.entries(others)) assert.deepEqual(seen, chromium, kind);
 });
 
-async function start(browser, site) {
-  await browser.goTo(site.url);
-  await browser.until("the program runs", () => document.readyState === "complete" && !document.getElementById("boot"));
-}
-
 /** A plan of one's own differs from each example in these. */
 async function fillIn(browser) {
   await browser.fill("#container-height_cm", "37,5");
@@ -94,53 +90,4 @@ async function result(browser) {
   assert.ok(all.card.includes(all.fill), "the card has the fill mark");
   assert.ok(await browser.run(() => !document.querySelector(".print-button").disabled), "the card cannot be printed");
   return all;
-}
-
-async function figures(browser) {
-  const found = {};
-  for (const name of ["fill", "dose", "harvest", "left"]) found[name] = await browser.text(`#figure-${name}`);
-  assert.match(found.fill, /^\d+(\.\d)? cm below the rim$/);
-  assert.match(found.harvest, /^\d{1,2} [A-Z][a-z]{2} 2027$/);
-  assert.match(found.left, /^[\d.]+ m?L$/);
-  return found;
-}
-
-async function newPlan(browser) {
-  await browser.click("#plans");
-  await pressButton(browser, "New plan");
-  await browser.until("the first page", () => document.querySelector(".examples") !== null);
-}
-
-async function goToStep(browser, step) {
-  const nth = ["container", "crop", "fertilizer", "climate"].indexOf(step) + 1;
-  await browser.run((at) => document.querySelectorAll(".step-button")[at - 1].setAttribute("data-wanted", ""), nth);
-  await browser.click("[data-wanted]");
-  await browser.run(() => document.querySelector("[data-wanted]")?.removeAttribute("data-wanted"));
-  await browser.until(`the step ${step}`, (id) => document.activeElement?.id === id, `step-${nth}`);
-}
-
-/** A click on the button with this text. */
-async function pressButton(browser, text) {
-  await browser.until(`the button '${text}'`, (wanted) => {
-    const button = [...document.querySelectorAll("button")].find((found) => found.textContent.trim() === wanted);
-    button?.setAttribute("data-wanted", "");
-    return button !== undefined;
-  }, text);
-  await browser.click("[data-wanted]");
-  await browser.run(() => document.querySelector("[data-wanted]")?.removeAttribute("data-wanted"));
-}
-
-/** Lists and calendars open outside the page, where no driver reaches; the page hears the same event. */
-function choose(browser, selector, value) {
-  return browser.run((at, now) => {
-    const control = document.querySelector(at);
-    control.value = now;
-    control.dispatchEvent(new Event("input", { bubbles: true }));
-    control.dispatchEvent(new Event("change", { bubbles: true }));
-  }, selector, value);
-}
-
-async function setDate(browser, selector, date) {
-  await browser.element(selector);
-  await choose(browser, selector, date);
 }

@@ -39,7 +39,7 @@ fn dates_come_in_their_order() {
     });
 }
 
-fn day(written: &str) -> Date {
+pub fn day(written: &str) -> Date {
     let mut parts = written
         .split('-')
         .map(|part| part.parse::<u16>().expect("digits"));

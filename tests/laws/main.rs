@@ -11,6 +11,7 @@ mod dates;
 mod feeding;
 mod fuzz;
 mod garbage;
+mod group;
 mod labels;
 mod links;
 mod notebook;

@@ -13,7 +13,9 @@ use serde::Serialize;
 use super::boards::PipeRow;
 use super::calendar::Calendar;
 use super::facts::Finding;
+use super::group::Group;
 use super::protons::ProtonOutcome;
+use super::record::WeekReading;
 use super::roots::RootsOutcome;
 use super::section::Section;
 use super::succession::Succession;
@@ -38,6 +40,10 @@ pub struct Outcome {
     pub water: WaterOutcome,
     /// Growing on with the same solution.
     pub growing_on: Vec<NextCrop>,
+    /// What all containers take together.
+    pub group: Group,
+    /// What the crop is expected to read, week by week.
+    pub weeks: Vec<WeekReading>,
     /// What will happen.
     pub season: SeasonOutcome,
     /// Whether the roots reach the solution and follow it.

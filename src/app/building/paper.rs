@@ -1,11 +1,13 @@
-//! What is printed: the planting card, the build sheet or the drilling template.
+//! What is printed: the planting card, what a group takes along, the build sheet or the drilling
+//! template.
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given, live, several};
+use crate::app::browser::dom::{Node, el, live, several};
 
 use super::{alarm, body, template};
 use crate::app::browser;
+use crate::app::handout;
 use crate::app::state::{App, app};
 use crate::app::words;
 use crate::plan::UnitSystem;
@@ -16,6 +18,12 @@ pub enum Paper {
     /// The planting card.
     #[default]
     Card,
+    /// Small cards for a class.
+    Cards,
+    /// What to get and mix for all.
+    Group,
+    /// What is read week by week.
+    Record,
     /// The build sheet.
     Sheet,
     /// The drilling template.
@@ -23,22 +31,39 @@ pub enum Paper {
 }
 
 impl Paper {
-    const ALL: [Self; 3] = [Self::Card, Self::Sheet, Self::Template];
+    const ALL: [Self; 6] = [
+        Self::Card,
+        Self::Cards,
+        Self::Group,
+        Self::Record,
+        Self::Sheet,
+        Self::Template,
+    ];
 
     fn place(self) -> usize {
         self as usize
     }
+
+    /// Whether there is such a paper only of a tank.
+    fn of_tank(self) -> bool {
+        matches!(self, Self::Sheet | Self::Template)
+    }
 }
 
 impl App {
-    /// What is printed of the present plan: only of a tank there is more than the card.
+    /// What is printed of the present plan: a tank has papers that others have not.
     fn printed(self) -> Paper {
         let built = self.outcome.with(|outcome| {
             outcome
                 .as_ref()
                 .is_some_and(|outcome| outcome.build.is_some())
         });
-        if built { self.paper.get() } else { Paper::Card }
+        let paper = self.paper.get();
+        if built || !paper.of_tank() {
+            paper
+        } else {
+            Paper::Card
+        }
     }
 }
 
@@ -54,8 +79,7 @@ pub fn print_button() -> Node {
     });
     let name = move || match app.printed() {
         Paper::Card => words::PRINT,
-        Paper::Sheet => words::PRINT_OTHER[0],
-        Paper::Template => words::PRINT_OTHER[1],
+        other => words::PRINT_OTHER[other.place() - 1],
     };
     let note = move || {
         (app.printed() == Paper::Template).then(|| {
@@ -67,37 +91,32 @@ pub fn print_button() -> Node {
     };
     el("div")
         .class("printing")
-        .child(given(
-            move || built.get(),
-            move || {
-                several()
-                    .child(
-                        el("label")
-                            .attr("for", "what-to-print")
-                            .child(words::WHAT_TO_PRINT),
-                    )
-                    .child(
-                        el("select")
-                            .id("what-to-print")
-                            .on_value("change", move |value| {
-                                let place = value.parse().unwrap_or(0);
-                                app.paper
-                                    .set(Paper::ALL.get(place).copied().unwrap_or_default());
-                            })
-                            .child(
-                                Paper::ALL
-                                    .into_iter()
-                                    .map(|paper| {
-                                        el("option")
-                                            .attr("value", paper.place().to_string())
-                                            .attr_live("selected", move || app.paper.get() == paper)
-                                            .child(words::PAPERS[paper.place()])
-                                    })
-                                    .collect::<Node>(),
-                            ),
-                    )
-            },
-        ))
+        .child(
+            el("label")
+                .attr("for", "what-to-print")
+                .child(words::WHAT_TO_PRINT),
+        )
+        .child(
+            el("select")
+                .id("what-to-print")
+                .on_value("change", move |value| {
+                    let place = value.parse().unwrap_or(0);
+                    app.paper
+                        .set(Paper::ALL.get(place).copied().unwrap_or_default());
+                })
+                .child(live(move || {
+                    Paper::ALL
+                        .into_iter()
+                        .filter(|paper| built.get() || !paper.of_tank())
+                        .map(|paper| {
+                            el("option")
+                                .attr("value", paper.place().to_string())
+                                .attr_live("selected", move || app.printed() == paper)
+                                .child(words::PAPERS[paper.place()])
+                        })
+                        .collect::<Node>()
+                })),
+        )
         .child(
             el("button")
                 .attr("type", "button")
@@ -114,7 +133,7 @@ pub fn print_button() -> Node {
         )
 }
 
-/// Build sheet or template, hidden on the screen; nothing while the card is chosen.
+/// Whatever paper is chosen beside the card, hidden on the screen; nothing while the card is chosen.
 pub fn sheet() -> Node {
     let app = app();
     live(move || {
@@ -128,6 +147,7 @@ pub fn sheet() -> Node {
                 .map(|plan| words::or_unnamed(&plan.name))
                 .unwrap_or_default()
         });
+        let named = name.clone();
         let title = words::PAPERS[paper.place()];
         let content = app.outcome.with(|outcome| {
             let outcome = outcome.as_ref()?;
@@ -146,7 +166,12 @@ pub fn sheet() -> Node {
                             .child(el("h2").child(name)),
                     )
                     .child(alarm(outcome, units))
-                    .child(body(outcome, units)),
+                    .child(match paper {
+                        Paper::Cards => handout::cards(outcome, units, &named),
+                        Paper::Group => handout::group(outcome, units),
+                        Paper::Record => handout::record(outcome, units),
+                        _ => body(outcome, units).into(),
+                    }),
             )
         });
         Some(

@@ -103,7 +103,7 @@ pub fn labels(shown: &Shown, outcome: &TrialOutcome) -> Node {
 pub fn expected(outcome: &TrialOutcome, units: UnitSystem) -> Node {
     let rows = words::expected_rows(outcome, units);
     if rows.is_empty() {
-        return Node::Nothing;
+        return Node::default();
     }
     let rows = table(&words::EXPECTED_HEADS, rows);
     part(

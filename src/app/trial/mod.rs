@@ -45,7 +45,7 @@ fn list(bench: Bench) -> Node {
     let begins = app.plan_is_open();
     // Nothing to compare, and nothing that was compared.
     if !begins && kept.is_empty() {
-        return Node::Nothing;
+        return Node::default();
     }
     let begin = begins.then(|| button("main", words::NEW_TRIAL, move || bench.begin()));
     let item = |(id, name): (usize, String)| {

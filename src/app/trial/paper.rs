@@ -51,7 +51,7 @@ pub fn paper(bench: Bench, shown: &Shown) -> Node {
     let chosen = bench.printed();
     let title = words::TRIAL_PAPERS[chosen];
     let Some(outcome) = &shown.outcome else {
-        return Node::Nothing;
+        return Node::default();
     };
     let content = match chosen {
         0 => layout::labels(shown, outcome),

@@ -104,7 +104,7 @@ pub fn places(bench: Bench, shown: &Shown) -> Node {
 /// What is wrong and has no field of its own on the page.
 fn others(shown: &Shown) -> Node {
     if shown.outcome.is_some() {
-        return Node::Nothing;
+        return Node::default();
     }
     let own = |field: TrialField| {
         TrialField::NUMBERS.contains(&field)

@@ -85,7 +85,7 @@ pub fn dots(outcome: &TrialOutcome, report: &MeasureReport, units: UnitSystem) -
     }
     all.extend(means.clone().flat_map(|mean| [mean.low, mean.high]));
     if all.is_empty() {
-        return Node::Nothing;
+        return Node::default();
     }
     let shown = |value: f64| of.in_system(value, units);
     let all = all.into_iter().map(shown);
@@ -157,7 +157,7 @@ pub fn residuals(all: &[Residual]) -> Node {
     let most = |of: fn(&Residual) -> f64| all.iter().map(|it| of(it).abs()).fold(0.0, f64::max);
     let (wide, high) = (most(|it| it.score), most(|it| it.residual));
     if !(wide > 0.0 && high > 0.0) {
-        return Node::Nothing;
+        return Node::default();
     }
     let (width, middle) = (280.0, TOP + HIGH / 2.0);
     let x = |score: f64| width / 2.0 + 0.45 * width * score / wide;

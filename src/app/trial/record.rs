@@ -187,7 +187,7 @@ fn cell(
     let (place, head, dimension) = match of {
         TrialField::RecordHead(place, head) => (place, head + 1, Dimension::Mass),
         TrialField::RecordWater(place) => (place, 0, Dimension::Volume),
-        _ => return Node::Nothing,
+        _ => return Node::default(),
     };
     let text = match entry {
         Entry::Number(value) => dimension.text(*value, units),
@@ -250,7 +250,7 @@ fn stray(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
         .get(outcome.units.len()..)
         .filter(|it| !it.is_empty())
     else {
-        return Node::Nothing;
+        return Node::default();
     };
     let line = |record: &Record| {
         let heads = record.heads_g.iter();
@@ -281,7 +281,7 @@ fn shown_entry(entry: &Entry, dimension: Dimension, units: UnitSystem) -> String
 /// What is wrong and stands at no cell.
 fn wrong(shown: &Shown) -> Node {
     if shown.problems.is_empty() {
-        return Node::Nothing;
+        return Node::default();
     }
     let at_cell = |field| {
         matches!(

@@ -44,10 +44,23 @@ pub const BUILD_WORK: &str = "On the day of harvest, in this order";
 pub const ALARM: &str = "Stop and read";
 /// Label of the choice of what is printed.
 pub const WHAT_TO_PRINT: &str = "What to print";
-/// What can be printed: card, build sheet, template.
-pub const PAPERS: [&str; 3] = ["Planting card", "Build sheet", "Drilling template"];
-/// Buttons that print the build sheet and the template.
-pub const PRINT_OTHER: [&str; 2] = ["Print the build sheet", "Print the template"];
+/// What can be printed.
+pub const PAPERS: [&str; 6] = [
+    "Planting card",
+    "Small cards for a class",
+    "List for the group",
+    "Weekly record",
+    "Build sheet",
+    "Drilling template",
+];
+/// Buttons that print what is not the card.
+pub const PRINT_OTHER: [&str; 5] = [
+    "Print the small cards",
+    "Print the list",
+    "Print the record",
+    "Print the build sheet",
+    "Print the template",
+];
 /// A template of more pages than anybody joins.
 pub const TEMPLATE_TOO_LARGE: &str = "This board is too large for a template of paper. Mark its holes by the measures on the build sheet.";
 

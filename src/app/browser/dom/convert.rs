@@ -4,23 +4,25 @@ use std::rc::Rc;
 
 use wasm_bindgen::JsCast;
 
-use super::{Node, Text};
+use super::{Kind, Node, Part, Text, Value};
 
 impl From<&'static str> for Node {
+    #[inline(never)]
     fn from(text: &'static str) -> Self {
-        Self::Text(text.into())
+        Self::of(Part::Text(text.into()))
     }
 }
 
 impl From<String> for Node {
+    #[inline(never)]
     fn from(text: String) -> Self {
-        Self::Text(text.into())
+        Self::of(Part::Text(text.into()))
     }
 }
 
 impl From<Text> for Node {
     fn from(text: Text) -> Self {
-        Self::Text(text)
+        Self::of(Part::Text(text))
     }
 }
 
@@ -32,7 +34,7 @@ impl From<usize> for Node {
 
 impl<T: Into<Node>> From<Option<T>> for Node {
     fn from(part: Option<T>) -> Self {
-        part.map_or(Self::Nothing, Into::into)
+        part.map_or_else(Self::default, Into::into)
     }
 }
 
@@ -50,7 +52,7 @@ impl<T: Into<Node>, const N: usize> From<[T; N]> for Node {
 
 impl<T: Into<Node>> FromIterator<T> for Node {
     fn from_iter<I: IntoIterator<Item = T>>(parts: I) -> Self {
-        Self::Many(parts.into_iter().map(Into::into).collect())
+        Self::of(Part::Many(parts.into_iter().map(Into::into).collect()))
     }
 }
 
@@ -58,6 +60,14 @@ impl<T: Into<Node>> FromIterator<T> for Node {
 pub trait Setting {
     /// Its text.
     fn text(self) -> Option<Text>;
+
+    /// Sets an attribute of a node to it.
+    fn set_on(self, node: Node, name: &'static str) -> Node
+    where
+        Self: Sized,
+    {
+        node.set(Kind::Attribute(name), Value::Fixed(self.text()))
+    }
 }
 
 impl Setting for bool {
@@ -70,11 +80,22 @@ impl Setting for &'static str {
     fn text(self) -> Option<Text> {
         Some(self.into())
     }
+
+    // Most settings are such: called by its parts, this takes less program at each place.
+    #[inline(never)]
+    fn set_on(self, node: Node, name: &'static str) -> Node {
+        node.set(Kind::Attribute(name), Value::Fixed(Some(self.into())))
+    }
 }
 
 impl Setting for String {
     fn text(self) -> Option<Text> {
         Some(self.into())
+    }
+
+    #[inline(never)]
+    fn set_on(self, node: Node, name: &'static str) -> Node {
+        node.set(Kind::Attribute(name), Value::Fixed(Some(self.into())))
     }
 }
 

@@ -23,16 +23,21 @@ pub type Text = Cow<'static, str>;
 /// What answers an event.
 type Handler = Rc<dyn Fn(web_sys::Event)>;
 
-/// A part of the page, described.
+/// A part of the page, described. No wider than a pointer, because a description is handed on with
+/// every setting that it gets: that makes much less program than handing on the parts of one.
 #[derive(Default)]
-pub enum Node {
+pub struct Node(Box<Part>);
+
+/// What a part is.
+#[derive(Default)]
+enum Part {
     /// Nothing is shown.
     #[default]
     Nothing,
     /// A text.
     Text(Text),
     /// An element.
-    Element(Box<Element>),
+    Element(Element),
     /// Several, one after the other.
     Many(Vec<Node>),
     /// What follows the signals that it reads.
@@ -40,7 +45,7 @@ pub enum Node {
 }
 
 /// An element, described.
-pub struct Element {
+struct Element {
     tag: &'static str,
     settings: Vec<(Kind, Value)>,
     handlers: Vec<(&'static str, Handler)>,
@@ -70,8 +75,9 @@ enum Value {
 }
 
 /// An element without anything in it.
+#[inline(never)]
 pub fn el(tag: &'static str) -> Node {
-    Node::Element(Box::new(Element {
+    Node::of(Part::Element(Element {
         tag,
         settings: Vec::new(),
         handlers: Vec::new(),
@@ -81,12 +87,12 @@ pub fn el(tag: &'static str) -> Node {
 
 /// Several parts, one after the other, without an element around them.
 pub fn several() -> Node {
-    Node::Many(Vec::new())
+    Node::of(Part::Many(Vec::new()))
 }
 
 /// A part that is described again whenever a signal changes that `part` reads.
 pub fn live<T: Into<Node>>(part: impl Fn() -> T + 'static) -> Node {
-    Node::Live(Box::new(move || part().into()))
+    Node::of(Part::Live(Box::new(move || part().into())))
 }
 
 /// A part that stands while a condition holds, and is described anew only when it begins to hold.
@@ -113,11 +119,11 @@ pub fn given_or(
 }
 
 fn one_of(when: Memo<bool>, part: Box<dyn Fn() -> Node>, other: Box<dyn Fn() -> Node>) -> Node {
-    Node::Live(Box::new(move || {
+    Node::of(Part::Live(Box::new(move || {
         // What a part reads while it is described does not describe it anew.
         let described = if when.get() { &part } else { &other };
         untrack(described)
-    }))
+    })))
 }
 
 /// Puts a view into an element of the document, for good.
@@ -134,18 +140,30 @@ pub fn stand(root: web_sys::HtmlElement, view: impl FnOnce() -> Node + 'static) 
 }
 
 impl Node {
+    #[inline(never)]
+    fn of(part: Part) -> Self {
+        Self(Box::new(part))
+    }
+
     /// Changes an element's description; a view that is no element has none.
     fn with(mut self, change: impl FnOnce(&mut Element)) -> Self {
-        if let Self::Element(element) = &mut self {
+        if let Part::Element(element) = &mut *self.0 {
             change(element);
         }
         self
     }
 
+    #[inline(never)]
     fn set(self, kind: Kind, value: Value) -> Self {
         self.with(|element| element.settings.push((kind, value)))
     }
 
+    #[inline(never)]
+    fn set_live(self, kind: Kind, value: Box<dyn FnMut() -> Option<Text>>) -> Self {
+        self.set(kind, Value::Live(value))
+    }
+
+    #[inline(never)]
     fn listen(self, event: &'static str, handler: Handler) -> Self {
         // What answers finds what its view found.
         let owner = Owner::current();
@@ -161,10 +179,11 @@ impl Node {
         self.push(part.into())
     }
 
+    #[inline(never)]
     fn push(mut self, part: Self) -> Self {
-        match &mut self {
-            Self::Element(element) => element.parts.push(part),
-            Self::Many(parts) => parts.push(part),
+        match &mut *self.0 {
+            Part::Element(element) => element.parts.push(part),
+            Part::Many(parts) => parts.push(part),
             _ => {}
         }
         self
@@ -172,7 +191,7 @@ impl Node {
 
     /// Sets an attribute; `false` and `None` leave it out.
     pub fn attr(self, name: &'static str, value: impl Setting) -> Self {
-        self.set(Kind::Attribute(name), Value::Fixed(value.text()))
+        value.set_on(self, name)
     }
 
     /// An attribute that follows signals.
@@ -181,8 +200,7 @@ impl Node {
         name: &'static str,
         value: impl Fn() -> T + 'static,
     ) -> Self {
-        let value = Value::Live(Box::new(move || value().text()));
-        self.set(Kind::Attribute(name), value)
+        self.set_live(Kind::Attribute(name), Box::new(move || value().text()))
     }
 
     /// The class.
@@ -192,8 +210,7 @@ impl Node {
 
     /// A class that is there while a condition holds.
     pub fn class_live(self, name: &'static str, on: impl Fn() -> bool + 'static) -> Self {
-        let value = Value::Live(Box::new(move || on().text()));
-        self.set(Kind::Class(name), value)
+        self.set_live(Kind::Class(name), Box::new(move || on().text()))
     }
 
     /// A class that is there or not.
@@ -217,19 +234,16 @@ impl Node {
         name: &'static str,
         value: impl Fn() -> T + 'static,
     ) -> Self {
-        let value = Value::Live(Box::new(move || value().text()));
-        self.set(Kind::Style(name), value)
+        self.set_live(Kind::Style(name), Box::new(move || value().text()))
     }
 
     /// What stands in a box or is chosen from a list.
     pub fn value_live(self, value: impl Fn() -> String + 'static) -> Self {
-        let value = Value::Live(Box::new(move || value().text()));
-        self.set(Kind::Value, value)
+        self.set_live(Kind::Value, Box::new(move || value().text()))
     }
 
     /// Whether a fold is open.
     pub fn open_live(self, open: impl Fn() -> bool + 'static) -> Self {
-        let value = Value::Live(Box::new(move || open().text()));
-        self.set(Kind::Open, value)
+        self.set_live(Kind::Open, Box::new(move || open().text()))
     }
 }

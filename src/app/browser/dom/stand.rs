@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
-use super::{Element, Handler, Kind, Node, Text, Value};
+use super::{Element, Handler, Kind, Node, Part, Text, Value};
 
 /// A part of the document. Each holds one node of the document at least, so that its place is known.
 pub enum Standing {
@@ -50,18 +50,18 @@ fn mark() -> web_sys::Node {
 impl Standing {
     /// Makes what is described, outside of the document; `drawing`: inside an `svg` element.
     pub fn of(node: Node, drawing: bool) -> Self {
-        match node {
-            Node::Nothing => Self::Nothing(mark()),
-            Node::Text(text) => Self::Text(document().create_text_node(&text).into(), text),
-            Node::Element(element) => match StandingElement::of(*element, drawing) {
+        match *node.0 {
+            Part::Nothing => Self::Nothing(mark()),
+            Part::Text(text) => Self::Text(document().create_text_node(&text).into(), text),
+            Part::Element(element) => match StandingElement::of(element, drawing) {
                 Some(element) => Self::Element(element),
                 None => Self::Nothing(mark()),
             },
-            Node::Many(nodes) => {
+            Part::Many(nodes) => {
                 let parts = nodes.into_iter().map(|node| Self::of(node, drawing));
                 Self::Many(parts.collect(), mark())
             }
-            Node::Live(describe) => Self::Live(follow(describe, None, drawing)),
+            Part::Live(describe) => Self::Live(follow(describe, None, drawing)),
         }
     }
 
@@ -130,18 +130,18 @@ impl Standing {
     /// Makes it agree with a description: what is of the same kind stays and changes, what is not
     /// gives way.
     fn become_like(&mut self, node: Node, drawing: bool) {
-        match (&mut *self, node) {
-            (Self::Nothing(_), Node::Nothing) => {}
-            (Self::Text(standing, text), Node::Text(now)) => {
+        match (&mut *self, *node.0) {
+            (Self::Nothing(_), Part::Nothing) => {}
+            (Self::Text(standing, text), Part::Text(now)) => {
                 if *text != now {
                     standing.set_text_content(Some(&now));
                     *text = now;
                 }
             }
-            (Self::Element(standing), Node::Element(element)) if standing.can_become(&element) => {
-                standing.become_like(*element, drawing);
+            (Self::Element(standing), Part::Element(element)) if standing.can_become(&element) => {
+                standing.become_like(element, drawing);
             }
-            (Self::Many(parts, end), Node::Many(nodes)) => {
+            (Self::Many(parts, end), Part::Many(nodes)) => {
                 let end = end.clone();
                 match_up(parts, nodes, drawing, &|part| {
                     if let Some(parent) = end.parent_node() {
@@ -149,12 +149,12 @@ impl Standing {
                     }
                 });
             }
-            (Self::Live(effect), Node::Live(describe)) => {
+            (Self::Live(effect), Part::Live(describe)) => {
                 // What the old effect wrote is the new one's beginning.
                 let before = effect.take_value();
                 *effect = follow(describe, before, drawing);
             }
-            (_, node) => self.give_way(node, drawing),
+            (_, part) => self.give_way(Node::of(part), drawing),
         }
     }
 

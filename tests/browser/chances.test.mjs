@@ -1,0 +1,140 @@
+// How sure a plan is: the chances are those of the native command; an edit while seasons are lived
+// through is never kept waiting; what is offered can be made and taken back by one tap each.
+
+import assert from "node:assert/strict";
+import { execFile } from "node:child_process";
+import test from "node:test";
+import { fileURLToPath } from "node:url";
+import axe from "axe-core";
+import { PHONE, TABLET } from "./rig.mjs";
+import { EXAMPLES, plain, Screen } from "./screen.mjs";
+
+const ROOT = fileURLToPath(new URL("../../", import.meta.url));
+const GB = { locale: "en-GB" };
+const SEASONS = 1000;
+
+/** The chances of the open plan by the native command. */
+async function byCommand(screen) {
+  const store = JSON.parse(await screen.stored());
+  const { plan } = store.plans.find((kept) => kept.id === store.open);
+  return new Promise((resolve, reject) => {
+    const args = ["run", "--locked", "--quiet", "--no-default-features", "--bin", "slackwater-solve", "--"];
+    const child = execFile(
+      "cargo",
+      [...args, "--ensemble", String(SEASONS)],
+      { cwd: ROOT, maxBuffer: 2 ** 28 },
+      (error, out, err) => (error ? reject(new Error(err)) : resolve(JSON.parse(out))),
+    );
+    child.stdin.end(JSON.stringify(plan));
+  });
+}
+
+/** Opens the fold; the seasons begin by themselves. */
+const unfold = (screen) => screen.page.locator("#chances > summary").click();
+
+/** Waits until seasons and changes are worked out for the plan as it is. */
+async function worked(screen) {
+  await screen.page.waitForFunction(
+    () =>
+      document.querySelector("#chances .chance") &&
+      !document.querySelector("#chances .stale") &&
+      document.querySelector("#chances > [role=status]").textContent === "" &&
+      document.querySelector("#chances .mends"),
+    null,
+    { timeout: 60_000 },
+  );
+}
+
+const sentences = async (screen) => (await screen.page.locator("#chances .chance").allInnerTexts()).map(plain);
+const offers = (screen) => screen.page.locator("#chances .mend").allInnerTexts();
+
+for (const key of EXAMPLES) {
+  test(`${key}: the chances of the page are those of the command`, async (t) => {
+    const screen = await Screen.open(t, { viewport: TABLET, context: GB });
+    await screen.openExample(key);
+    await unfold(screen);
+    await worked(screen);
+    const { chances, changes } = await byCommand(screen);
+    assert.equal(chances.seasons, SEASONS);
+    const [lasts, feeds] = await sentences(screen);
+    assert.equal(lasts, `The solution lasts to harvest in ${chances.lasts_of_100} of 100 such seasons.`);
+    assert.equal(feeds, `What is dissolved feeds the crop to harvest in ${chances.feeds_of_100} of 100.`);
+    const rows = await screen.page.locator("#chances tbody tr").evaluateAll((rows) =>
+      Object.fromEntries(rows.map((row) => [row.cells[0].innerText, [...row.cells].slice(1).map((cell) => cell.innerText)])),
+    );
+    // As shown: the command's figure to the digits that the page gives it.
+    const { water_l: litres, head_g: grams } = chances;
+    for (const [row, band] of [["Drawn from one container", litres], ["One head", grams]]) {
+      for (const [index, name] of ["low", "middle", "high"].entries()) {
+        const shown = rows[row][index].replace(/[^\d.,]/g, "").replace(",", "");
+        const digits = shown.split(".")[1]?.length ?? 0;
+        // Half of the last digit shown, and what rounding to even may add.
+        assert.ok(Math.abs(Number(shown) - band[name]) <= 0.5 * 10 ** -digits + 1e-9, `${row}: ${rows[row]}, ${band[name]}`);
+      }
+    }
+    assert.equal((await offers(screen)).length, changes.offered.length);
+  });
+}
+
+test("a change that is offered makes it sure, and is taken back", async (t) => {
+  const screen = await Screen.open(t, { viewport: PHONE, context: { ...GB, hasTouch: true } });
+  await screen.openExample("bucket");
+  await unfold(screen);
+  await worked(screen);
+  const [before] = await sentences(screen);
+  const water = screen.page.locator("#chances .mends").first().locator(".mend");
+  assert.ok((await water.count()) > 0, "nothing is offered");
+  await water.first().tap();
+  await worked(screen);
+  const [after] = await sentences(screen);
+  assert.ok(Number(after.match(/in (\d+) of 100/)[1]) >= 95, after);
+  await screen.page.locator("#unmend").tap();
+  await worked(screen);
+  assert.equal((await sentences(screen))[0], before);
+});
+
+test("no edit waits for the seasons, at a quarter of the speed; a newer plan wins", async (t) => {
+  const screen = await Screen.open(t, {
+    viewport: TABLET,
+    context: GB,
+    before: (page) =>
+      page.addInitScript(() => {
+        window.long = [];
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries()) window.long.push([entry.startTime, entry.duration]);
+        }).observe({ type: "longtask" });
+      }),
+  });
+  await screen.openExample("bucket");
+  const client = await screen.page.context().newCDPSession(screen.page);
+  await client.send("Emulation.setCPUThrottlingRate", { rate: 4 });
+  await unfold(screen);
+  const status = screen.page.locator("#chances > [role=status]");
+  await status.filter({ hasText: /[1-9]00 of 1000/ }).waitFor({ timeout: 60_000 });
+  const begun = await screen.page.evaluate(() => performance.now());
+  // Seasons are under way: what is typed is there at once, and what runs begins anew.
+  await screen.field("container.height_cm").fill("34");
+  await status.filter({ hasText: /^0 of 1000/ }).waitFor();
+  await status.filter({ hasText: /[1-9]00 of 1000/ }).waitFor({ timeout: 60_000 });
+  const long = await screen.page.evaluate((from) => window.long.filter(([start]) => start > from), begun);
+  const { duration } = await screen.page.evaluate(() => ({ duration: performance.now() }));
+  t.diagnostic(`tasks over 50 ms in ${Math.round(duration - begun)} ms: ${JSON.stringify(long.map(([, ms]) => Math.round(ms)))}`);
+  // One belongs to the edit itself, which works out the whole page; no slice of seasons is one.
+  assert.ok(long.length <= 1, JSON.stringify(long));
+});
+
+for (const colorScheme of ["light", "dark"]) {
+  test(`axe, ${colorScheme}`, async (t) => {
+    const screen = await Screen.open(t, { viewport: PHONE, colorScheme, context: GB });
+    await screen.openExample("bucket");
+    await unfold(screen);
+    await worked(screen);
+    await screen.page.locator("#chances .working > summary").click();
+    await screen.page.evaluate(`globalThis.axe ?? (() => { ${axe.source} })()`);
+    const { violations } = await screen.page.evaluate(() =>
+      globalThis.axe.run("#chances", { runOnly: { type: "tag", values: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"] } }),
+    );
+    assert.deepEqual(violations.map(({ id }) => id), []);
+    assert.equal(await screen.overflows(), false);
+  });
+}
