@@ -5,6 +5,8 @@
 #   make check      the quick checks: format, lint and tests of the core
 #   make test       every check, browsers included
 #   make fuzz       a million mutated links, files and stored texts
+#   make mutation   changes the readers of saved plans in small ways: does a test notice? (hours)
+#   make advisories holds all dependencies to the published advisories (asks the network)
 #   make bench      times a season, side by side with general reference codes
 #   make pictures   takes the pictures of the README, and draws the icons of the installed page
 #   make clean      removes what was built here (the shared tools stay in the cache)
@@ -13,7 +15,7 @@ SHELL := bash
 PORT ?= 8080
 TOOLS := .tools
 
-.PHONY: serve dist check test fuzz bench pictures clean
+.PHONY: serve dist check test fuzz mutation advisories bench pictures clean
 
 serve: dist
 	@exec node tests/browser/serve.mjs dist --port $(PORT) --open
@@ -33,6 +35,14 @@ test:
 fuzz:
 	@$(TOOLS)/setup.sh check
 	@CARGO_PROFILE_DEV_OPT_LEVEL=3 cargo test --locked --no-default-features --target-dir target/fuzz --test laws -- --ignored --nocapture a_million
+
+mutation:
+	@$(TOOLS)/setup.sh mutation
+	@$(TOOLS)/mutation.sh
+
+advisories:
+	@$(TOOLS)/setup.sh advisories
+	@$(TOOLS)/advisories.sh
 
 bench:
 	@$(TOOLS)/setup.sh test

@@ -12,6 +12,8 @@ cache=${XDG_CACHE_HOME:-$HOME/.cache}/slackwater
 trunk_dir=$cache/trunk-$TRUNK
 wasm_bindgen_dir=$cache/wasm-bindgen-$WASM_BINDGEN
 geckodriver_dir=$cache/geckodriver-$GECKODRIVER
+cargo_mutants_dir=$cache/cargo-mutants-$CARGO_MUTANTS
+cargo_audit_dir=$cache/cargo-audit-$CARGO_AUDIT
 node_bin=$root/tests/browser/node_modules/.bin
 
 say() { printf '== %s\n' "$*"; }

@@ -1,9 +1,10 @@
 #!/usr/bin/env bash
 # Sets up what a job needs; says what it does, and leaves alone what is there already.
-# Usage: .tools/setup.sh check | page | test
+# Usage: .tools/setup.sh check | page | test | mutation | advisories
 #   check  Rust with its formatter and linter
 #   page   check, and what builds and serves the page
 #   test   page, and three browsers with their drivers, a PDF reader and Python packages
+#   mutation, advisories   check, and the program that the job is named after
 # shellcheck source=lib.sh
 . "$(dirname "$0")/lib.sh"
 
@@ -122,7 +123,7 @@ check_versions() {
 }
 
 job=${1:-}
-case $job in check | page | test) ;; *) fail "usage: .tools/setup.sh check | page | test" ;; esac
+case $job in check | page | test | mutation | advisories) ;; *) fail "usage: .tools/setup.sh check | page | test | mutation | advisories" ;; esac
 mkdir -p "$cache"
 # Two clones must not install the same tool at the same time.
 if have flock; then
@@ -131,7 +132,11 @@ if have flock; then
 fi
 check_versions
 need_rust
-[ "$job" = check ] && exit
+case $job in
+check) exit ;;
+mutation) need_cargo_tool "$cargo_mutants_dir" cargo-mutants cargo-mutants "$CARGO_MUTANTS" --locked && exit ;;
+advisories) need_cargo_tool "$cargo_audit_dir" cargo-audit cargo-audit "$CARGO_AUDIT" --locked && exit ;;
+esac
 need_wasm_target
 need_rust_source
 need_node "$NODE_FOR_PAGE" "building the page"

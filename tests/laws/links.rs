@@ -55,6 +55,14 @@ fn every_fixture_opens_to_its_plan() {
 }
 
 #[test]
+fn the_same_plan_makes_the_same_link_again() {
+    // Else a link that is shared twice is two, and a change of how links are written goes unnoticed.
+    for (link, plan) in fixtures() {
+        assert_eq!(plan.to_link().as_deref(), Ok(link));
+    }
+}
+
+#[test]
 fn fixtures_are_only_added_to() {
     // The letters of the fixtures that stood here at first, added up; a changed or lost one shows.
     const FIRST: usize = 30;

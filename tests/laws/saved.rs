@@ -2,8 +2,8 @@
 
 use slackwater::catalog::Keyed;
 use slackwater::plan::{
-    Entry, Example, Field, MeasuredPair, Pick, Plan, SaltLine, Store, check, plans_from_file,
-    used_fields,
+    Entry, Example, Field, FileError, MeasuredPair, Pick, Plan, SaltLine, Store, UnitSystem, check,
+    plans_from_file, plans_to_file, used_fields,
 };
 
 use crate::plans::{for_sound_plans, wild_plan};
@@ -26,6 +26,36 @@ fn examples_and_sound_plans_survive() {
         round_trip(&example.plan());
     }
     for_sound_plans(70, |plan, _| round_trip(plan));
+}
+
+#[test]
+fn a_store_tells_its_version_and_is_read_up_to_it() {
+    let mut store = Store {
+        units: "us".to_owned(),
+        ..Store::default()
+    };
+    assert_eq!(store.unit_system(), Some(UnitSystem::UsCustomary));
+    store.units = "cubits".to_owned();
+    assert_eq!(store.unit_system(), None);
+    let text = store.write();
+    let versioned = |version: u64| {
+        let mut document: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+        assert!(document["version"].as_u64().is_some_and(|now| now > 0));
+        document["version"] = (document["version"].as_u64().unwrap_or_default() + version).into();
+        Store::read(&document.to_string())
+    };
+    assert!(versioned(0).is_ok());
+    assert_eq!(versioned(1), Err(FileError::NewerVersion));
+    assert_eq!(versioned(2), Err(FileError::NewerVersion));
+}
+
+#[test]
+fn a_file_of_several_plans_keeps_them_all_in_order() {
+    let plans: Vec<Plan> = Example::ALL.iter().map(|example| example.plan()).collect();
+    assert_eq!(
+        plans_from_file(&plans_to_file(&plans, &[])).as_deref(),
+        Ok(plans.as_slice())
+    );
 }
 
 #[test]
