@@ -16,7 +16,7 @@ if [ -e "$library/Cargo.lock" ] &&
     RUSTC_BOOTSTRAP=1 cargo fetch --locked --quiet --manifest-path "$library/Cargo.toml"; then
     export RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort
     export CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size
-    export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="--cfg erase_components $small"
+    export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="$small"
 else
     say "Rust's source or its crates are missing, or this Rust lacks an option: the page will be larger"
     large=yes
