@@ -32,7 +32,8 @@ pub(super) fn weeks(fill: &Fill, days: &[DayOutcome], planted: Date) -> Vec<Week
         .map(|(_, day)| WeekReading {
             day: day.day,
             date: date_after(planted, day.day),
-            below_rim_cm: rim_cm - day.level_cm,
+            // A container that is full to its rim leaves a rounding.
+            below_rim_cm: (rim_cm - day.level_cm).max(0.0),
             ec_ms_per_cm: day.ec_ms_per_cm,
         })
         .collect()
