@@ -84,12 +84,11 @@ pub fn chances() -> Node {
                 )
                 .child(
                     el("details")
-                        .class("working")
+                        .class("assumed")
                         .child(el("summary").child(words::CHANCES_ASSUMED))
-                        .child(
-                            words::spreads_text(app.units.get_untracked())
-                                .map(|line| el("p").child(line)),
-                        ),
+                        .child(live(move || {
+                            words::spreads_text(app.units.get()).map(|line| el("p").child(line))
+                        })),
                 )
         },
     )
