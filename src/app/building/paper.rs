@@ -166,12 +166,12 @@ pub fn sheet() -> Node {
                             .child(el("h2").child(name)),
                     )
                     .child(alarm(outcome, units))
-                    .child(match paper {
+                    .child(el("div").class("handout").child(match paper {
                         Paper::Cards => handout::cards(outcome, units, &named),
                         Paper::Group => handout::group(outcome, units),
                         Paper::Record => handout::record(outcome, units),
                         _ => body(outcome, units).into(),
-                    }),
+                    })),
             )
         });
         Some(

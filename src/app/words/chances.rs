@@ -14,12 +14,12 @@ pub const CHANCES_BEYOND: &str = "The models do not reach this far: no chances c
 /// Heading of what is assumed.
 pub const CHANCES_ASSUMED: &str = "What differs from season to season";
 /// Heads of the table.
-pub const CHANCES_HEADS: [&str; 4] = ["", "One in ten below", "Middle", "One in ten above"];
+pub const CHANCES_HEADS: [&str; 4] = ["", "Low", "Middle", "High"];
 
 /// Under the heading.
 pub fn chances_more(seasons: usize) -> String {
     format!(
-        "The same plan in {seasons} seasons, each with other weather from day to day and with other luck in what the models do not know. The chances hold for such seasons, not for storms, pests or mistakes."
+        "The same plan in {seasons} seasons, each with other weather from day to day and with other luck in what the models do not know. The chances hold for such seasons, not for storms, pests or mistakes. One season in ten lies below what is called low, one in ten above what is called high."
     )
 }
 
