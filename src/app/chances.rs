@@ -99,7 +99,10 @@ impl Run {
     fn begin(self, plan: Option<Plan>) {
         self.round
             .update_value(|round| *round = round.wrapping_add(1));
-        let Some(plan) = plan else { return };
+        let Some(plan) = plan else {
+            // Nothing is under way while a field is mended or the fold is closed.
+            return self.known.update(|known| known.looking = false);
+        };
         let round = self.round.get_value();
         self.known.update(|known| {
             known.stale = true;

@@ -183,10 +183,19 @@ export class Screen {
   }
 
   /** Opens every folded part of the page. */
-  unfoldAll() {
-    return this.page.evaluate(() => {
+  async unfoldAll() {
+    await this.page.evaluate(() => {
       for (const fold of document.querySelectorAll("details:not(.menu)")) fold.open = true;
     });
+    // The chances come by and by, and bring their own buttons.
+    await this.page.waitForFunction(
+      () =>
+        !document.querySelector("#chances") ||
+        document.querySelector(".summary") ||
+        (document.querySelector("#chances .mends") && !document.querySelector("#chances > [role=status]").textContent),
+      null,
+      { timeout: 30_000 },
+    );
   }
 
   /** The lines of the shelf of salts. */
