@@ -3,8 +3,8 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { PHONE, TABLET } from "./rig.mjs";
-import { Screen, STEPS } from "./screen.mjs";
+import { DESKTOP, PHONE, TABLET } from "./rig.mjs";
+import { EXAMPLES, Screen, STEPS } from "./screen.mjs";
 import { violations } from "./violations.mjs";
 
 const SEEN = ["bucket", "floating_boards", "covered_tank"];
@@ -101,3 +101,27 @@ test("the page has a title, a language, one first heading, and no heading skippe
   assert.equal(levels.filter((level) => level === 1).length, 1);
   levels.forEach((level, index) => assert.ok(level - (levels[index - 1] ?? 0) <= 1, levels.join()));
 });
+
+for (const viewport of [{ width: 320, height: 800 }, PHONE, TABLET, { width: 1080, height: 810 }, DESKTOP]) {
+  test(`every value is seen whole in its box at ${viewport.width}`, async (t) => {
+    const screen = await Screen.open(t, { viewport, context: { locale: "en-GB" } });
+    for (const key of EXAMPLES) {
+      await screen.openExample(key);
+      const cut = [];
+      for (const step of STEPS) {
+        await screen.goTo(step);
+        await screen.unfoldAll();
+        // A pixel of rounding.
+        const found = await screen.page.evaluate(() =>
+          [...document.querySelectorAll(".step:not([hidden]) input[type=text]")]
+            .filter((box) => box.checkVisibility() && box.scrollWidth > box.clientWidth + 1)
+            .map((box) => `${box.id}: ${box.value}`),
+        );
+        cut.push(...found);
+      }
+      assert.deepEqual(cut, [], key);
+      await screen.openMenu();
+      await screen.button("New plan").click();
+    }
+  });
+}
