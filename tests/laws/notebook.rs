@@ -172,6 +172,34 @@ fn readings_bend_and_narrow_the_forecast() {
 }
 
 #[test]
+fn what_was_added_does_not_raise_the_ceiling_over_the_air_roots() {
+    let mut plan = Example::Bucket.plan();
+    set(&mut plan, Field::Humidity, 60.0);
+    set(&mut plan, Field::TargetHead, 320.0);
+    let mut notebook = Notebook::begin(&plan);
+    notebook.readings = vec![reading(20, 12.0), reading(30, 27.0)];
+    let before = weighed(&notebook, 80, 1000).top_up.expect("too dry");
+    // Air roots have formed at 27 cm below the rim less three days' fall; 2 L raise the surface.
+    notebook.readings[1].added_l = Entry::Number(2.0);
+    notebook.readings.push(reading(31, 25.0));
+    let after = weighed(&notebook, 80, 1000).top_up.expect("still too dry");
+    // A day more lays more roots open; a reading more may move what is expected of day 27 by what
+    // a reading is out itself, half a centimetre.
+    assert!(
+        after.ceiling_below_rim_cm > before.ceiling_below_rim_cm - 0.5,
+        "{after:?} {before:?}"
+    );
+    // Where the surface stands above them already, nothing may be added.
+    notebook.readings[2].level_cm = Entry::Number(16.0);
+    notebook.readings[1].added_l = Entry::Number(6.0);
+    let full = weighed(&notebook, 80, 1000).top_up;
+    assert!(
+        full.is_none_or(|top_up| top_up.most_l == 0.0 && top_up.litres == 0.0),
+        "{full:?}"
+    );
+}
+
+#[test]
 fn pieces_make_the_same_forecast() {
     let plan = Example::Bucket.plan();
     let truth = synthetic(&plan, 3, &[20, 28, 36], true);

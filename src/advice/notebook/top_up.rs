@@ -12,7 +12,7 @@ use crate::science::units::mass::gram;
 use crate::science::units::ratio::ratio;
 use crate::science::units::volume::liter;
 use crate::science::units::{Length, Mass, Ratio, Volume};
-use crate::season::{Beyond, Charge, Cover, Hour};
+use crate::season::{Beyond, Charge, Cover, Hour, State};
 
 /// Days that roots laid open to moist air take to become air roots, which drown when covered:
 /// assumed. Above the level of so many days ago no solution may rise.
@@ -76,7 +76,7 @@ pub(super) fn top_up(tracker: &Tracker, weights: &[f64]) -> Option<TopUp> {
         &sorted(&|days| Some(days.get(now)?.head.get::<gram>())),
         0.5,
     )?;
-    let state_of = |drawn: f64| {
+    let state_of = |drawn: f64, start: Volume| {
         let hour = Hour {
             head: Mass::new::<gram>(head_now),
             dry: Mass::default(),
@@ -84,8 +84,17 @@ pub(super) fn top_up(tracker: &Tracker, weights: &[f64]) -> Option<TopUp> {
         };
         judge.state(&hour, start)
     };
-    let present = state_of(drawn_by(now)?);
-    let ceiling = ceiling(tracker, &state_of, &drawn_by, now)?.max(present.level);
+    let present = state_of(drawn_by(now)?, start);
+    // What had been added by a day: a reading knows what was there before it.
+    let state_on = |day: usize| {
+        let seen = &tracker.evidence.seen;
+        let next = seen.iter().find(|seen| seen.day >= day);
+        Some(state_of(
+            drawn_by(day)?,
+            next.map_or(start, |seen| seen.start),
+        ))
+    };
+    let ceiling = ceiling(tracker, &state_on, now)?;
     let left = (start - Volume::new::<liter>(drawn_by(now)?)).max(Volume::default());
     let room = judge.tank.volume_at(ceiling, present.draught).ok()? - left;
     let most_l = room.get::<liter>().max(0.0);
@@ -103,21 +112,23 @@ pub(super) fn top_up(tracker: &Tracker, weights: &[f64]) -> Option<TopUp> {
     })
 }
 
-/// The lowest surface at which air roots have formed: that of some days ago, as read nearest
-/// before, or else as the seasons say. Free boards have no air under them yet: they may float as
-/// high as they were planted.
+/// The lowest surface at which air roots have formed: the lowest up to some days ago, as read or
+/// else as the seasons say. What was added since does not raise it. Free boards have no air under
+/// them yet: they may float as high as they were planted.
 fn ceiling(
     tracker: &Tracker,
-    state_of: &dyn Fn(f64) -> crate::season::State,
-    drawn_by: &dyn Fn(usize) -> Option<f64>,
+    state_on: &dyn Fn(usize) -> Option<State>,
     now: usize,
 ) -> Option<Length> {
     let judge = &tracker.judge;
     let formed = now.saturating_sub(usize::try_from(AIR_ROOT_DAYS).ok()?);
-    let then = state_of(drawn_by(formed)?);
+    let then = state_on(formed)?;
     if matches!(judge.tank.cover(), Cover::Floating { .. }) && then.afloat {
         return Some(judge.filled.state.level);
     }
+    let lowest = (0..formed)
+        .filter_map(state_on)
+        .fold(then.level, |lowest, state| lowest.min(state.level));
     let lowest_read = tracker
         .evidence
         .seen
@@ -125,7 +136,7 @@ fn ceiling(
         .filter(|seen| seen.day <= formed)
         .filter_map(|seen| seen.level_cm)
         .fold(f64::INFINITY, f64::min);
-    Some(then.level.min(Length::new::<centimeter>(lowest_read)))
+    Some(lowest.min(Length::new::<centimeter>(lowest_read)))
 }
 
 /// The strength of a top-up, as a share of the plan's mixture, and its conductivity.
