@@ -1,5 +1,8 @@
 //! What a grower should know about a plan: checks passed, cautions and plain stops, each with the
 //! figures behind it.
+//!
+//! Long, because one list in the order of the job: each fact stands beside the next that it must
+//! agree with.
 
 use super::boards::{LEAST_LEFT_CM, SOUND_GAP_CM};
 use super::facts::{Fact, Finding, Weight};

@@ -5,6 +5,7 @@ use time::Date;
 
 use super::calendar::date_after;
 use super::outcome::{DayOutcome, Fill};
+use super::roots::positive;
 
 /// Days from one reading to the next.
 const DAYS: usize = 7;
@@ -33,7 +34,7 @@ pub(super) fn weeks(fill: &Fill, days: &[DayOutcome], planted: Date) -> Vec<Week
             day: day.day,
             date: date_after(planted, day.day),
             // A container that is full to its rim leaves a rounding.
-            below_rim_cm: (rim_cm - day.level_cm).max(0.0),
+            below_rim_cm: positive(rim_cm - day.level_cm),
             ec_ms_per_cm: day.ec_ms_per_cm,
         })
         .collect()

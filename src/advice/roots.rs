@@ -246,7 +246,7 @@ fn of_day(day: u32, roots: &RootDay, never_above_cm: Option<f64>) -> RootsDay {
 }
 
 /// Nothing below zero, nor −0.
-fn positive(value: f64) -> f64 {
+pub(super) fn positive(value: f64) -> f64 {
     if value > 0.0 { value } else { 0.0 }
 }
 

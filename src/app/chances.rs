@@ -8,7 +8,7 @@ use leptos::prelude::*;
 
 use super::browser;
 use super::browser::dom::{Node, el, given, live, several};
-use super::results::titled_table;
+use super::results::{titled_table, way};
 use super::state::{App, Latest, app};
 use super::words;
 use crate::advice::Change as FieldChange;
@@ -240,7 +240,7 @@ impl Run {
                 .offered
                 .iter()
                 .filter(|change| change.aim == aim)
-                .map(|change| self.offer(change, units))
+                .map(|change| offer(change, units))
                 .collect();
             let none = offers.is_empty();
             several()
@@ -250,23 +250,19 @@ impl Run {
         };
         Some(of(Aim::Lasts).child(of(Aim::Feeds)))
     }
+}
 
-    fn offer(self, change: &Change, units: UnitSystem) -> Node {
-        let edits: Vec<FieldChange> = change
-            .edits
-            .iter()
-            .map(|edit| FieldChange {
-                field: edit.field,
-                value: edit.entry.clone(),
-                unit: None,
-            })
-            .collect();
-        let said = words::joined(edits.iter().map(|edit| words::change(edit, units)));
-        let name = said.clone();
-        el("button")
-            .attr("type", "button")
-            .class("mend")
-            .on("click", move || self.app.mend(&edits, said.clone()))
-            .child(name)
-    }
+/// The button of a change that is offered.
+fn offer(change: &Change, units: UnitSystem) -> Node {
+    let edits: Vec<FieldChange> = change
+        .edits
+        .iter()
+        .map(|edit| FieldChange {
+            field: edit.field,
+            value: edit.entry.clone(),
+            unit: None,
+        })
+        .collect();
+    let said = words::joined(edits.iter().map(|edit| words::change(edit, units)));
+    way((edits, said))
 }

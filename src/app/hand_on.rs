@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live, several};
+use crate::app::browser::dom::{Node, action, el, live, several};
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment};
 
 use super::browser;
@@ -22,15 +22,6 @@ const QUIET: i32 = 4;
 const MODULE: i32 = 5;
 /// The largest code that the card has room for, in modules.
 const LARGEST: i32 = 81;
-
-/// A button that does something.
-fn button(class: &'static str, text: &'static str, act: impl Fn() + 'static) -> Node {
-    el("button")
-        .attr("type", "button")
-        .class(class)
-        .on("click", act)
-        .child(text)
-}
 
 /// The link's field, its code, and what to do with them.
 pub fn hand_on() -> Node {
@@ -77,8 +68,8 @@ pub fn hand_on() -> Node {
             .child(
                 el("div")
                     .class("row")
-                    .child(button("main", words::COPY, copy))
-                    .child(browser::can_share().then(|| button("quiet", words::SHARE, share)))
+                    .child(action("main", words::COPY, copy))
+                    .child(browser::can_share().then(|| action("quiet", words::SHARE, share)))
                     .child(
                         el("span")
                             .attr("role", "status")
@@ -160,7 +151,7 @@ pub fn files() -> Node {
         .class("row files")
         .child(live(move || {
             app.plan_is_open().then(|| {
-                button("quiet", words::SAVE_PLAN, move || {
+                action("quiet", words::SAVE_PLAN, move || {
                     let plan: Vec<Plan> = app.plan.get_untracked().into_iter().collect();
                     browser::save_file(words::PLAN_FILE, &plans_to_file(&plan, &[]));
                 })
@@ -168,7 +159,7 @@ pub fn files() -> Node {
         }))
         .child(live(move || {
             (!app.shelf().is_empty())
-                .then(|| button("quiet", words::SAVE_ALL, move || save_all(app)))
+                .then(|| action("quiet", words::SAVE_ALL, move || save_all(app)))
         }))
         .child(
             el("label")
@@ -226,7 +217,7 @@ pub fn offer() -> Node {
             Brought::File(Err(error)) => (vec![words::file_error(error)], None),
             Brought::Link(Ok(plan)) => {
                 let lines = words::preview(&plan, &solve(&plan), app.units.get());
-                let keep = button("main", words::KEEP_NEW, move || {
+                let keep = action("main", words::KEEP_NEW, move || {
                     app.put_away();
                     app.add((*plan).clone());
                 });
@@ -235,14 +226,14 @@ pub fn offer() -> Node {
             Brought::File(Ok((plans, trials))) => {
                 let lines = words::in_file(&plans, &trials);
                 let all = (plans.clone(), trials.clone());
-                let add = button("main", words::ADD_THEM, move || {
+                let add = action("main", words::ADD_THEM, move || {
                     app.put_away();
                     app.add_all(plans.clone());
                     app.add_trials(trials.clone());
                 });
                 let replace = (!app.shelf().is_empty()).then(|| {
                     several()
-                        .child(button("quiet", words::REPLACE_ALL, move || {
+                        .child(action("quiet", words::REPLACE_ALL, move || {
                             save_all(app);
                             app.put_away();
                             app.replace_all(all.0.clone());
@@ -271,7 +262,7 @@ pub fn offer() -> Node {
                             .collect::<Node>(),
                     ),
                 )
-                .child(el("div").class("row").child(keep).child(button(
+                .child(el("div").class("row").child(keep).child(action(
                     "quiet",
                     refuse,
                     move || app.put_away(),

@@ -52,9 +52,12 @@ pub fn cards(outcome: &Outcome, units: UnitSystem, name: &str) -> Node {
             .child(el("p").child(dates.join(". ")))
             .child(el("p").child(words::SMALL_RULE))
     };
-    el("div")
-        .class("small-cards")
-        .child((0..count).map(card).collect::<Node>())
+    let more = (containers > count).then(|| el("p").child(words::cards_of(count, containers)));
+    several().child(more).child(
+        el("div")
+            .class("small-cards")
+            .child((0..count).map(card).collect::<Node>()),
+    )
 }
 
 /// What to buy and mix for all containers together.

@@ -7,7 +7,7 @@ use crate::catalog::blends::BlendChoice;
 use crate::plan::{KeptBlend, Pick, SaltLine};
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given, live, several};
+use crate::app::browser::dom::{Node, button, el, given, live, several};
 
 impl App {
     /// Names of the kept blends.
@@ -85,16 +85,12 @@ pub fn kept_blends() -> Node {
     let row = move |(place, name): (usize, String)| {
         el("li")
             .child(
-                el("button")
-                    .attr("type", "button")
-                    .class("quiet")
+                button("quiet")
                     .on("click", move || app.take_blend(place))
                     .child(words::take_blend(&name)),
             )
             .child(
-                el("button")
-                    .attr("type", "button")
-                    .class("quiet")
+                button("quiet")
                     .attr("aria-label", words::forget_blend(&name))
                     .on("click", move || {
                         app.store.update(|store| {
@@ -164,9 +160,7 @@ pub fn keep_blend() -> Node {
         )
         .child(
             el("div").class("field").child(
-                el("button")
-                    .attr("type", "button")
-                    .class("quiet")
+                button("quiet")
                     .attr_live("disabled", move || app.has_problems())
                     .on("click", move || app.keep_blend(named()))
                     .child(live(move || {

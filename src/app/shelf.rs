@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given, live};
+use crate::app::browser::dom::{Node, button, el, given, live};
 
 use super::browser;
 use super::state::app;
@@ -77,16 +77,12 @@ pub fn header() -> Node {
                                         el("div")
                                             .class("row")
                                             .child(
-                                                el("button")
-                                                    .attr("type", "button")
-                                                    .class("quiet")
+                                                button("quiet")
                                                     .on("click", move || app.open_plan(None))
                                                     .child(words::NEW_PLAN),
                                             )
                                             .child(
-                                                el("button")
-                                                    .attr("type", "button")
-                                                    .class("quiet")
+                                                button("quiet")
                                                     .on("click", move || {
                                                         let name =
                                                             app.plan.with_untracked(|plan| {
@@ -147,9 +143,7 @@ pub fn plan_list(chosen: Option<Callback<()>>) -> Node {
             .map(|(id, name)| {
                 el("li")
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("plan")
+                        button("plan")
                             .attr_live("aria-current", move || {
                                 (app.open_id() == Some(id)).then_some("true")
                             })
@@ -160,9 +154,7 @@ pub fn plan_list(chosen: Option<Callback<()>>) -> Node {
                             .child(words::or_unnamed(&name)),
                     )
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet delete")
+                        button("quiet delete")
                             .attr("aria-label", words::delete_this(&name))
                             .on("click", move || {
                                 done();
@@ -189,17 +181,13 @@ pub fn notices() -> Node {
                     .class("notice")
                     .child(el("span").child(words::deleted(deleted.name())))
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet")
+                        button("quiet")
                             .id("undo")
                             .on("click", move || app.undelete())
                             .child(words::UNDO),
                     )
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet")
+                        button("quiet")
                             .on("click", move || app.deleted.set(None))
                             .child(words::DISMISS),
                     )
@@ -212,17 +200,13 @@ pub fn notices() -> Node {
                     .class("notice")
                     .child(el("span").child(words::UPDATE_READY))
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet")
+                        button("quiet")
                             .id("update")
                             .on("click", browser::take_update)
                             .child(words::TAKE_UPDATE),
                     )
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet")
+                        button("quiet")
                             .on("click", move || newer.set(false))
                             .child(words::DISMISS),
                     )
@@ -241,16 +225,12 @@ pub fn notices() -> Node {
                     .class("notice care")
                     .child(el("span").child(words::ELSEWHERE))
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet")
+                        button("quiet")
                             .on("click", move || app.take_theirs())
                             .child(words::TAKE_THEIRS),
                     )
                     .child(
-                        el("button")
-                            .attr("type", "button")
-                            .class("quiet")
+                        button("quiet")
                             .on("click", move || app.keep_mine())
                             .child(words::KEEP_MINE),
                     )
@@ -283,9 +263,7 @@ fn set_aside(text: String) -> Node {
         .child(given(
             move || saved.get(),
             move || {
-                el("button")
-                    .attr("type", "button")
-                    .class("quiet")
+                button("quiet")
                     .on("click", {
                         let text = text.clone();
                         move || {
@@ -297,9 +275,7 @@ fn set_aside(text: String) -> Node {
             },
         ))
         .child(
-            el("button")
-                .attr("type", "button")
-                .class("quiet")
+            button("quiet")
                 .on("click", move || app.set_aside.set(None))
                 .child(words::DISMISS),
         )

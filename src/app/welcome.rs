@@ -1,6 +1,6 @@
 //! The first page: four ready plans, or a start of one's own.
 
-use crate::app::browser::dom::{Node, el, given, several};
+use crate::app::browser::dom::{Node, button, el, given, several};
 
 use super::state::app;
 use super::words;
@@ -25,9 +25,7 @@ pub fn welcome() -> Node {
                     .iter()
                     .map(|&example| {
                         el("li").child(
-                            el("button")
-                                .attr("type", "button")
-                                .class("example")
+                            button("example")
                                 .on("click", move || app.add_example(example))
                                 .child(sketch(example))
                                 .child(el("strong").child(words::example(example)))
@@ -38,9 +36,7 @@ pub fn welcome() -> Node {
             ),
         )
         .child(
-            el("button")
-                .attr("type", "button")
-                .class("main")
+            button("main")
                 .on("click", move || app.add_own(words::OWN_PLAN))
                 .child(words::START_OWN),
         )

@@ -1,4 +1,6 @@
 //! Every field of a plan: its path in the document, what it measures, and its limits.
+//!
+//! Long, because one table has a line for each field.
 
 use serde::{Serialize, Serializer};
 

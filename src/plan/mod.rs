@@ -48,4 +48,4 @@ pub use model::{
 };
 pub use pick::Pick;
 pub use problem::{Problem, ProblemKind, Rule};
-pub use quantity::{Dimension, NotRead, UnitSystem, double, significant};
+pub use quantity::{Dimension, NotRead, UnitSystem, double, significant, temperature_difference};

@@ -1,4 +1,6 @@
 //! Holes on a board and pieces on a stock sheet: plane geometry, in any one unit of length.
+//!
+//! Long, because holes and pieces share the same few shapes and their tests.
 
 use crate::science::units::Length;
 use crate::science::units::length::meter;

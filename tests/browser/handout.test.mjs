@@ -3,28 +3,14 @@
 // native command.
 
 import assert from "node:assert/strict";
-import { execFile } from "node:child_process";
 import test from "node:test";
-import { fileURLToPath } from "node:url";
+import { solved } from "./command.mjs";
 import { dense, print } from "./print.mjs";
 import { TABLET } from "./rig.mjs";
 import { Screen } from "./screen.mjs";
 
-const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const GB = { locale: "en-GB" };
 const CONTAINERS = 12;
-
-async function solved(screen) {
-  const store = JSON.parse(await screen.stored());
-  const { plan } = store.plans.find((kept) => kept.id === store.open);
-  return new Promise((resolve, reject) => {
-    const args = ["run", "--locked", "--quiet", "--no-default-features", "--bin", "slackwater-solve"];
-    const child = execFile("cargo", args, { cwd: ROOT, maxBuffer: 2 ** 26 }, (error, out, err) =>
-      error ? reject(new Error(err)) : resolve(JSON.parse(out)),
-    );
-    child.stdin.end(JSON.stringify(plan));
-  });
-}
 
 async function group(t) {
   const screen = await Screen.open(t, { viewport: TABLET, context: GB });

@@ -3,15 +3,13 @@
 // one tap.
 
 import assert from "node:assert/strict";
-import { execFile } from "node:child_process";
 import test from "node:test";
-import { fileURLToPath } from "node:url";
 import axe from "axe-core";
 import { open } from "./chemistry.mjs";
+import { solved } from "./command.mjs";
 import { DESKTOP, PHONE } from "./rig.mjs";
 import { EXAMPLES, plain, Screen } from "./screen.mjs";
 
-const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /** Coordinates are written to the hundredth of a millimetre or finer. */
 const DRAWN_MM = 0.02;
 const GB = { locale: "en-GB" };
@@ -22,19 +20,6 @@ const FAILING = {
   "fill too low": ["covered_tank", { "container.fill_depth_cm": "9" }],
   "pipe too thick": ["floating_boards", { "container.pipe": "inch_6", "container.fill_depth_cm": "14" }],
 };
-
-/** The outcome of the open plan by the native command. */
-async function solved(screen) {
-  const store = JSON.parse(await screen.stored());
-  const { plan } = store.plans.find((kept) => kept.id === store.open);
-  return new Promise((resolve, reject) => {
-    const args = ["run", "--locked", "--quiet", "--no-default-features", "--bin", "slackwater-solve"];
-    const child = execFile("cargo", args, { cwd: ROOT, maxBuffer: 2 ** 26 }, (error, out, err) =>
-      error ? reject(new Error(err)) : resolve(JSON.parse(out)),
-    );
-    child.stdin.end(JSON.stringify(plan));
-  });
-}
 
 /** What each of the four ways to see a day says of it. */
 function read(screen) {

@@ -1,4 +1,6 @@
 //! Every piece of advice: a plan in which it appears, and one in which it must not.
+//!
+//! Long, because one table has a row for each fact; a fact without one fails.
 
 use std::collections::BTreeSet;
 

@@ -1,5 +1,7 @@
 //! Air, sun, the course of a day and reference evapotranspiration against the worked examples of
 //! FAO-56 and against general-purpose programs that others wrote.
+//!
+//! Long, because the worked examples of one book follow one another and use each other's results.
 
 use std::collections::BTreeMap;
 

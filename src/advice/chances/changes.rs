@@ -1,13 +1,13 @@
 //! The smallest change of each kind that makes a crop sure, judged on the same seasons.
 
-use serde::Serialize;
-
 use super::Chances;
+use super::change::{
+    Aim, Change, ChangeKind, ChangesOutcome, Edit, LeftOut, Reason, WANTED, edit, edited,
+};
 use super::judge::{Judge, grown};
 use crate::advice::calendar::written;
 use crate::advice::fill;
 use crate::catalog::Keyed;
-use crate::catalog::keyed::keyed;
 use crate::plan::{DateMeaning, Entry, Field, Light, Plan, Strength, UnitSystem};
 use crate::science::units::length::centimeter;
 use crate::science::units::{Length, Mass, Volume};
@@ -15,8 +15,6 @@ use crate::season::ensemble::{Draw, Seasons};
 use crate::season::{Cover, Hour, LONGEST_DAYS};
 use time::Duration;
 
-/// The share of seasons that counts as sure.
-pub const WANTED: f64 = 0.95;
 /// Steps of a fill mark, cm: a tape is read so.
 const FILL_STEP_CM: f64 = 0.1;
 /// Steps of the share of light, in percentage points: shade cloth is sold so (common practice).
@@ -26,100 +24,6 @@ const DATE_STEP_DAYS: u32 = 7;
 const MOST_DATE_STEPS: u32 = 8;
 /// What making ready another plan costs, in seasons lived through.
 const PLAN_COST: usize = 10;
-
-keyed! {
-    /// What can be changed.
-    ChangeKind {
-        /// The fill mark, higher.
-        FillDepth = "fill_depth",
-        /// More containers for the same plants.
-        Containers = "containers",
-        /// Fewer plants over one container.
-        Plants = "plants",
-        /// A stronger solution.
-        Strength = "strength",
-        /// Less light, or more.
-        Shade = "shade",
-        /// Another planting date in the same climate.
-        PlantingDate = "planting_date",
-    }
-}
-
-impl ChangeKind {
-    /// What a change of this kind can better.
-    pub const fn aim(self) -> Aim {
-        match self {
-            Self::Strength => Aim::Feeds,
-            _ => Aim::Lasts,
-        }
-    }
-}
-
-/// What a change is to bring about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Aim {
-    /// The solution lasts to harvest.
-    Lasts,
-    /// The nutrients of the mixture last to harvest.
-    Feeds,
-}
-
-/// A new entry for a field of the plan.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Edit {
-    /// The field.
-    pub field: Field,
-    /// What to write into it.
-    pub entry: Entry,
-}
-
-/// A change that makes the crop sure.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Change {
-    /// What is changed.
-    pub kind: ChangeKind,
-    /// What it brings about.
-    pub aim: Aim,
-    /// The fields to write.
-    pub edits: Vec<Edit>,
-    /// How large the change is beside what stands there: of a date, beside the days to harvest.
-    pub relative: f64,
-    /// Share of the same seasons that then last, or are fed.
-    pub chance: f64,
-}
-
-/// Why no change of a kind is offered.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Reason {
-    /// The crop is sure as it is.
-    Sure,
-    /// This plan has no such thing to change.
-    NotOfThisPlan,
-    /// No step within the limits is enough.
-    NotEnough,
-}
-
-/// A kind of change that is not offered.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub struct LeftOut {
-    /// What would be changed.
-    pub kind: ChangeKind,
-    /// Why it is not.
-    pub reason: Reason,
-}
-
-/// What would make the crop sure.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct ChangesOutcome {
-    /// The share of seasons that counts as sure.
-    pub wanted: f64,
-    /// The smallest change of each kind, the relatively smallest first.
-    pub offered: Vec<Change>,
-    /// The kinds that are not offered.
-    pub left_out: Vec<LeftOut>,
-}
 
 /// What one season of the plan as it is needs.
 #[derive(Clone, Copy, Debug)]
@@ -558,30 +462,6 @@ impl Changes {
     fn counts_plants(&self) -> bool {
         crate::plan::used_fields(&self.plan).contains(&Field::PlantsPerContainer)
     }
-}
-
-impl Change {
-    /// The plan with this change made.
-    pub fn applied(&self, plan: &Plan) -> Plan {
-        edited(plan, &self.edits)
-    }
-}
-
-fn edit(field: Field, value: f64) -> Edit {
-    Edit {
-        field,
-        entry: Entry::from(value),
-    }
-}
-
-fn edited(plan: &Plan, edits: &[Edit]) -> Plan {
-    let mut plan = plan.clone();
-    for edit in edits {
-        if let Some(entry) = edit.field.entry_mut(&mut plan) {
-            entry.clone_from(&edit.entry);
-        }
-    }
-    plan
 }
 
 /// What a numeric field of a sound plan holds.

@@ -2,13 +2,13 @@
 //! what would make the crop sure.
 
 mod bands;
+mod change;
 mod changes;
 pub(super) mod judge;
 
 pub use bands::Band;
-pub use changes::{
-    Aim, Change, ChangeKind, Changes, ChangesOutcome, Edit, LeftOut, Reason, WANTED,
-};
+pub use change::{Aim, Change, ChangeKind, ChangesOutcome, Edit, LeftOut, Reason, WANTED};
+pub use changes::Changes;
 pub use judge::Fate;
 
 use serde::Serialize;

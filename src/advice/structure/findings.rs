@@ -8,6 +8,7 @@ use super::cover;
 use super::fact::StructureFact;
 use super::frame::{self, COMPETENT_FROM_CM};
 use super::layout::{LEAST_FOAM_MM, foam, sheets_needed};
+use super::mends::{rearranged, rearranged_apart};
 use super::mm;
 use crate::advice::Change;
 use crate::advice::facts::{Fact, Weight};
@@ -39,7 +40,7 @@ pub struct Structure<'a> {
     pub head: Mass,
 }
 
-fn cm(value: f64) -> Length {
+pub(super) fn cm(value: f64) -> Length {
     Length::new::<centimeter>(value)
 }
 
@@ -173,92 +174,6 @@ impl Structure<'_> {
         );
     }
 
-    /// Thicker boards, in steps of a millimetre, as far as the pots still reach below them.
-    pub fn thicker(&self, mended: impl Fn(&Sound, &Boards) -> bool) -> Vec<Change> {
-        let Some(plan) = self.sound.container.boards else {
-            return Vec::new();
-        };
-        let pot_cm = self.sound.container.pot.height.get::<centimeter>();
-        first(
-            Field::BoardThickness,
-            plan.thickness.get::<centimeter>(),
-            0.1,
-            200,
-            |thickness| {
-                if thickness >= pot_cm {
-                    return false;
-                }
-                let boards = Boards {
-                    thickness: cm(thickness),
-                    ..plan
-                };
-                let mut sound = self.sound.clone();
-                sound.container.boards = Some(boards);
-                sound.container.cover_thickness = cm(thickness);
-                mended(&sound, &boards)
-            },
-        )
-        .into_iter()
-        .collect()
-    }
-
-    /// Boards whose narrow side is longer, in steps of a centimetre, with the same heads on them.
-    fn wider(&self) -> Option<Change> {
-        let plan = self.sound.container.boards?;
-        let lengthwise = plan.length < plan.width;
-        let (field, from) = if lengthwise {
-            (Field::BoardLength, plan.length)
-        } else {
-            (Field::BoardWidth, plan.width)
-        };
-        first(field, from.get::<centimeter>(), 1.0, 500, |side| {
-            let mut boards = plan;
-            if lengthwise {
-                boards.length = cm(side);
-            } else {
-                boards.width = cm(side);
-            }
-            let mut sound = self.sound.clone();
-            sound.container.boards = Some(boards);
-            Tank::new(&sound, None)
-                .is_ok_and(|tank| boards::keeps_upright(&sound, &tank, &boards, self.head))
-        })
-    }
-
-    /// The standard pipe nearest in diameter whose gap does. With a fill of the grower's own the
-    /// table tells nothing of other sizes.
-    pub fn other_pipe(&self, made: &BoardsOutcome, does: impl Fn(f64) -> bool) -> Option<Change> {
-        if self.sound.container.fill_depth.is_some() {
-            return None;
-        }
-        let plan = self.sound.container.boards?;
-        let own = mm(plan.pipes.outside_diameter);
-        // As the plan's check has it: side by side, within the sides, with room above.
-        let count = f64::from(plan.pipes.count);
-        let fits = |outside_mm: f64| {
-            let reach = plan
-                .pipes
-                .spacing
-                .map_or(0.0, |spacing| mm(spacing) * (count - 1.0) + outside_mm);
-            outside_mm * count <= mm(plan.tank_width)
-                && reach <= mm(plan.tank_width)
-                && outside_mm + 20.0 <= mm(self.tank.basin().depth_max())
-        };
-        made.pipes
-            .iter()
-            .filter(|row| {
-                fits(row.outside_diameter_mm)
-                    && !row.chosen
-                    && row.verdict == crate::advice::PipeVerdict::Sound
-                    && does(row.gap_cm)
-            })
-            .min_by(|a, b| {
-                let far = |diameter: f64| (diameter - own).abs();
-                far(a.outside_diameter_mm).total_cmp(&far(b.outside_diameter_mm))
-            })
-            .map(|row| mend::choice(Field::Pipe, row.size))
-    }
-
     fn holes(&self, list: &mut List, build: &Build, layout: &LayoutOutcome) {
         let least = |edge: f64, between: Option<f64>| between.map_or(edge, |it| it.min(edge));
         let foam_mm = least(layout.edge_left_mm, layout.between_holes_mm);
@@ -389,53 +304,6 @@ fn foam_board(sound: &Sound, build: &Build) -> (Length, Length) {
         .map_or((build.inside.0, build.inside.1), |boards| {
             (boards.length, boards.width)
         })
-}
-
-/// Pipes nearer together or further apart by whole centimetres: the least change of both ways.
-fn rearranged_apart(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Option<Change> {
-    if plan.pipes.count < 2 {
-        return None;
-    }
-    let middles = plan.pipes.middles(plan.tank_width);
-    let now = match middles[..] {
-        [first, second, ..] => (second - first).get::<centimeter>(),
-        _ => return None,
-    };
-    let outside = plan.pipes.outside_diameter.get::<centimeter>();
-    let between = f64::from(plan.pipes.count - 1);
-    let most = (plan.tank_width.get::<centimeter>() - outside) / between;
-    let tried = |spacing: f64| {
-        let mut boards = *plan;
-        boards.pipes.spacing = Some(cm(spacing));
-        spacing >= outside && spacing <= most && does(&boards)
-    };
-    let nearer = first(Field::PipeSpacing, now, -1.0, 1000, tried);
-    let further = first(Field::PipeSpacing, now, 1.0, 1000, tried);
-    let far = |mend: &Change| match mend.value {
-        crate::plan::Entry::Number(value) => (value - now).abs(),
-        crate::plan::Entry::Text(_) => f64::INFINITY,
-    };
-    nearer
-        .into_iter()
-        .chain(further)
-        .min_by(|a, b| far(a).total_cmp(&far(b)))
-}
-
-/// As [`rearranged_apart`], and more pipes.
-fn rearranged(plan: &Boards, does: impl Fn(&Boards) -> bool) -> Vec<Change> {
-    let mut mends: Vec<Change> = rearranged_apart(plan, &does).into_iter().collect();
-    let count = f64::from(plan.pipes.count);
-    mends.extend(first(Field::PipeCount, count, 1.0, 20, |count| {
-        let mut boards = *plan;
-        boards.pipes.count = whole(count);
-        let outside = plan.pipes.outside_diameter;
-        let taken = boards
-            .pipes
-            .spacing
-            .map_or(outside * count, |spacing| spacing * (count - 1.0) + outside);
-        taken <= plan.tank_width && outside * count <= plan.tank_width && does(&boards)
-    }));
-    mends
 }
 
 fn pipes(list: &mut List, plan: &Boards, made: &BoardsOutcome) {
@@ -624,6 +492,6 @@ fn frame(list: &mut List, build: &Build, made: &BuildOutcome, tank: &Tank) {
     clippy::cast_sign_loss,
     reason = "clamped"
 )]
-fn whole(value: f64) -> u32 {
+pub(super) fn whole(value: f64) -> u32 {
     value.clamp(0.0, 1e9) as u32
 }

@@ -9,6 +9,7 @@ pub(super) mod findings;
 pub(super) mod frame;
 pub(super) mod layout;
 pub(super) mod materials;
+mod mends;
 pub(super) mod running;
 
 pub use fact::StructureFact;

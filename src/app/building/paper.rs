@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live, several};
+use crate::app::browser::dom::{Node, button, el, live, several};
 
 use super::{alarm, body, template};
 use crate::app::browser;
@@ -118,9 +118,7 @@ pub fn print_button() -> Node {
                 })),
         )
         .child(
-            el("button")
-                .attr("type", "button")
-                .class("main print-button")
+            button("main print-button")
                 .attr_live("disabled", move || app.has_problems())
                 .on("click", browser::print)
                 .child(live(name)),

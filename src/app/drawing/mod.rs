@@ -10,7 +10,7 @@ use std::time::Duration;
 use leptos::leptos_dom::helpers::IntervalHandle;
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live};
+use crate::app::browser::dom::{Node, button, el, live};
 
 pub use frame::Mark;
 
@@ -153,10 +153,6 @@ pub fn drawing() -> Node {
 }
 
 /// Play, the slider with the day that fails, and the day in words.
-#[expect(
-    clippy::too_many_lines,
-    reason = "one view, top to bottom, as it is seen"
-)]
 fn day_control(days: Days) -> Node {
     let app = app();
     let sentences = Memo::new(move |_| {
@@ -185,9 +181,7 @@ fn day_control(days: Days) -> Node {
         Some((day as f64 / days.last.get().max(1) as f64).to_string())
     };
     let flag = move |day: usize| {
-        el("button")
-            .attr("type", "button")
-            .class("quiet flag")
+        button("quiet flag")
             .id("failing-day")
             .on("click", move || days.go_to(day))
             .child(live(move || {
@@ -205,9 +199,7 @@ fn day_control(days: Days) -> Node {
     el("div")
         .class("day-control")
         .child(
-            el("button")
-                .attr("type", "button")
-                .class("quiet")
+            button("quiet")
                 .id("play")
                 .on("click", move || days.play())
                 .child(live(move || {

@@ -6,12 +6,13 @@ mod climate;
 mod container;
 mod crop;
 mod fertilizer;
+mod lines;
 mod number;
 mod salts;
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given, live};
+use crate::app::browser::dom::{Node, button, el, given, live};
 
 use super::browser;
 use super::state::{Step, app};
@@ -88,9 +89,7 @@ fn step_button(step: Step) -> Node {
                 .count()
         })
     });
-    el("button")
-        .attr("type", "button")
-        .class("step-button")
+    button("step-button")
         .class_live("wrong", move || wrong.get() != 0)
         .attr_live("aria-current", move || {
             (app.step.get() == step).then_some("step")
@@ -117,23 +116,17 @@ fn step_end(step: Step) -> Node {
     el("div")
         .class("step-end")
         .child(before.map(|step| {
-            el("button")
-                .attr("type", "button")
-                .class("quiet")
+            button("quiet")
                 .on("click", move || show(step))
                 .child(words::BACK)
         }))
         .child(match after {
-            Some(step) => el("button")
-                .attr("type", "button")
-                .class("main")
+            Some(step) => button("main")
                 .on("click", move || show(step))
                 .child(words::NEXT)
                 .child(": ")
                 .child(words::step(step)),
-            None => el("button")
-                .attr("type", "button")
-                .class("main")
+            None => button("main")
                 .on("click", || {
                     browser::scroll_to("result");
                     browser::focus("result-heading");

@@ -2,11 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given, live};
+use crate::app::browser::dom::{Node, button, el, given, live};
 
+use super::lines::Lines;
 use crate::app::state::{app, field_id};
-use crate::app::{browser, words};
-use crate::plan::{Dimension, Entry, Field, UnitSystem, read_text};
+use crate::app::words;
+use crate::plan::{Dimension, Entry, Field, MeasuredPair, Shape, UnitSystem, read_text};
 
 /// A number with its unit, its label and what is wrong with it.
 pub fn number_field(field: Field) -> Node {
@@ -54,9 +55,7 @@ fn quantity_box(field: Field) -> Node {
     };
     let stepper = move |up: bool| {
         field.has_steps().then(|| {
-            el("button")
-                .attr("type", "button")
-                .class("step-by")
+            button("step-by")
                 .attr("tabindex", "-1")
                 .attr("aria-label", words::step_by(field, up))
                 .on("click", move || step(up))
@@ -66,14 +65,8 @@ fn quantity_box(field: Field) -> Node {
     el("span")
         .class("box")
         .child(
-            el("input")
-                .id(field_id(field))
-                .attr("name", field_id(field))
-                .attr("type", "text")
+            text_box(field, text)
                 .attr("inputmode", if signed { "text" } else { "decimal" })
-                .attr("autocomplete", "off")
-                .attr("spellcheck", "false")
-                .value_live(text)
                 .on_value("input", type_in)
                 .on("blur", move || typed.set(None))
                 .on_key(move |event| {
@@ -86,10 +79,6 @@ fn quantity_box(field: Field) -> Node {
                         event.prevent_default();
                         step(up);
                     }
-                })
-                .attr("aria-describedby", described_by(field))
-                .attr_live("aria-invalid", move || {
-                    app.problem_of(field).map(|_| "true")
                 }),
         )
         .child(
@@ -104,6 +93,22 @@ fn quantity_box(field: Field) -> Node {
                 .attr("aria-hidden", "true")
                 .child(live(move || dimension.symbol(app.units.get()))),
         )
+}
+
+/// The box of a field for what is typed.
+fn text_box(field: Field, text: impl Fn() -> String + 'static) -> Node {
+    let app = app();
+    el("input")
+        .id(field_id(field))
+        .attr("name", field_id(field))
+        .attr("type", "text")
+        .attr("autocomplete", "off")
+        .attr("spellcheck", "false")
+        .value_live(text)
+        .attr("aria-describedby", described_by(field))
+        .attr_live("aria-invalid", move || {
+            app.problem_of(field).map(|_| "true")
+        })
 }
 
 /// A date: typed, or picked from the browser's own calendar.
@@ -125,20 +130,7 @@ pub fn date_field(field: Field) -> Node {
     field_frame(field, move || {
         el("span")
             .class("box")
-            .child(
-                el("input")
-                    .id(field_id(field))
-                    .attr("name", field_id(field))
-                    .attr("type", "text")
-                    .attr("autocomplete", "off")
-                    .attr("spellcheck", "false")
-                    .value_live(text)
-                    .on_value("input", write)
-                    .attr("aria-describedby", described_by(field))
-                    .attr_live("aria-invalid", move || {
-                        app.problem_of(field).map(|_| "true")
-                    }),
-            )
+            .child(text_box(field, text).on_value("input", write))
             .child(
                 el("input")
                     .class("picker")
@@ -247,86 +239,32 @@ fn message(
     )
 }
 
-/// A link or a file may hold more lines than a form is made for.
-const MOST: usize = 60;
-
 /// The lines of a vessel measured with a jug.
 pub fn measured_pairs() -> Node {
     let app = app();
-    let lines = Memo::new(move |_| {
+    let used = move || {
         app.plan.with(|plan| {
-            plan.as_ref()
-                .map_or(0, |plan| plan.container.measured.len())
+            plan.as_ref().and_then(|plan| plan.container.shape.known()) == Some(Shape::Measured)
         })
-    });
-    let used = Memo::new(move |_| {
-        app.plan.with(|plan| {
-            plan.as_ref().and_then(|plan| plan.container.shape.known())
-                == Some(crate::plan::Shape::Measured)
-        })
-    });
-    let add = move || {
-        app.edit(|plan| {
-            if plan.container.measured.len() < MOST {
-                plan.container
-                    .measured
-                    .push(crate::plan::MeasuredPair::default());
-            }
-        });
-        let index = u8::try_from(lines.get_untracked().saturating_sub(1)).unwrap_or(u8::MAX);
-        browser::focus_soon(field_id(Field::MeasuredVolume(index)));
     };
-    given(
-        move || used.get(),
-        move || {
-            el("div")
-                .class("measured")
-                .id(field_id(Field::Measured))
-                .attr("tabindex", "-1")
-                .child(el("p").class("hint").child(words::hint(Field::Measured)))
-                .child(live(move || {
-                    (0..lines.get().min(MOST))
-                        .filter_map(|index| u8::try_from(index).ok())
-                        .map(|index| {
-                            el("div")
-                                .class("pair")
-                                .child(pair_field(Field::MeasuredVolume(index)))
-                                .child(pair_field(Field::MeasuredDepth(index)))
-                        })
-                        .collect::<Node>()
-                }))
-                .child(el("p").class("problem").child(live(move || {
-                    app.problem_of(Field::Measured).map(|problem| {
-                        el("span")
-                            .class("bad")
-                            .child(words::problem_text(&problem, app.units.get()))
-                    })
-                })))
-                .child(
-                    el("div")
-                        .class("row")
-                        .child(
-                            el("button")
-                                .attr("type", "button")
-                                .class("quiet")
-                                .on("click", add)
-                                .child(words::ADD_LINE),
-                        )
-                        .child(
-                            el("button")
-                                .attr("type", "button")
-                                .class("quiet")
-                                .attr_live("disabled", move || lines.get() == 0)
-                                .on("click", move || {
-                                    app.edit(|plan| {
-                                        plan.container.measured.pop();
-                                    });
-                                })
-                                .child(words::REMOVE_LINE),
-                        ),
-                )
+    let pair = |index| {
+        el("div")
+            .class("pair")
+            .child(pair_field(Field::MeasuredVolume(index)))
+            .child(pair_field(Field::MeasuredDepth(index)))
+    };
+    let lines = Lines {
+        field: Field::Measured,
+        most: 60,
+        count: |plan| plan.container.measured.len(),
+        add: |plan| plan.container.measured.push(MeasuredPair::default()),
+        remove: |plan| {
+            plan.container.measured.pop();
         },
-    )
+        first: Field::MeasuredVolume,
+        line: pair,
+    };
+    given(used, move || lines.form())
 }
 
 /// One figure of a measured line; shown even while the line is empty and so not in use.

@@ -2,76 +2,30 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given, live};
+use crate::app::browser::dom::{Node, button, el, given, live};
 
+use super::lines::Lines;
 use super::number_field;
-use crate::app::browser;
 use crate::app::state::{app, field_id, own_id};
 use crate::app::words::{self, Worded};
 use crate::catalog::Keyed;
 use crate::catalog::salts::Salt;
 use crate::plan::{Field, Pick, SaltLine};
 
-/// A file may hold more lines than a form is made for.
-const MOST: usize = 24;
-
 /// The shelf.
 pub fn salt_shelf() -> Node {
-    let app = app();
-    let lines = Memo::new(move |_| {
-        app.plan
-            .with(|plan| plan.as_ref().map_or(0, |plan| plan.fertilizer.salts.len()))
-    });
-    let add = move || {
-        app.edit(|plan| {
-            if plan.fertilizer.salts.len() < MOST {
-                plan.fertilizer.salts.push(SaltLine::default());
-            }
-        });
-        let index = u8::try_from(lines.get_untracked().saturating_sub(1)).unwrap_or(u8::MAX);
-        browser::focus_soon(field_id(Field::SaltChoice(index)));
-    };
-    el("div")
-        .class("measured")
-        .id(field_id(Field::Salts))
-        .attr("tabindex", "-1")
-        .child(el("p").class("hint").child(words::hint(Field::Salts)))
-        .child(live(move || {
-            (0..lines.get().min(MOST))
-                .filter_map(|index| u8::try_from(index).ok())
-                .map(salt_row)
-                .collect::<Node>()
-        }))
-        .child(el("p").class("problem").child(live(move || {
-            app.problem_of(Field::Salts).map(|problem| {
-                el("span")
-                    .class("bad")
-                    .child(words::problem_text(&problem, app.units.get()))
-            })
-        })))
-        .child(
-            el("div")
-                .class("row")
-                .child(
-                    el("button")
-                        .attr("type", "button")
-                        .class("quiet")
-                        .on("click", add)
-                        .child(words::ADD_LINE),
-                )
-                .child(
-                    el("button")
-                        .attr("type", "button")
-                        .class("quiet")
-                        .attr_live("disabled", move || lines.get() == 0)
-                        .on("click", move || {
-                            app.edit(|plan| {
-                                plan.fertilizer.salts.pop();
-                            });
-                        })
-                        .child(words::REMOVE_LINE),
-                ),
-        )
+    Lines {
+        field: Field::Salts,
+        most: 24,
+        count: |plan| plan.fertilizer.salts.len(),
+        add: |plan| plan.fertilizer.salts.push(SaltLine::default()),
+        remove: |plan| {
+            plan.fertilizer.salts.pop();
+        },
+        first: Field::SaltChoice,
+        line: salt_row,
+    }
+    .form()
 }
 
 #[expect(
@@ -205,9 +159,7 @@ fn salt_row(index: u8) -> Node {
         .child(given(
             move || !listed() && !key.get().is_empty() && app.problem_of(field).is_none(),
             move || {
-                el("button")
-                    .attr("type", "button")
-                    .class("quiet")
+                button("quiet")
                     .on("click", move || {
                         if let Some(line) = line() {
                             app.keep_salt(line, !kept());

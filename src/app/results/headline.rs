@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live};
+use crate::app::browser::dom::{Node, button, el, live};
 
 use crate::advice::Outcome;
 use crate::app::state::app;
@@ -118,9 +118,7 @@ pub fn glance() -> Node {
                 .child(live(move || alarm().map_or_else(text, str::to_owned))),
         )
         .child(
-            el("button")
-                .attr("type", "button")
-                .class("main")
+            button("main")
                 .on("click", || browser::scroll_to("result"))
                 .child(words::GLANCE),
         )

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live};
+use crate::app::browser::dom::{Node, button, el, live};
 
 use crate::advice::{Change, Fact, Finding};
 use crate::app::state::app;
@@ -25,16 +25,15 @@ pub fn mends(finding: &Finding) -> Option<Node> {
     if ways.is_empty() {
         return None;
     }
-    let buttons = ways.into_iter().map(button).collect::<Node>();
+    let buttons = ways.into_iter().map(way).collect::<Node>();
     Some(el("div").class("mends").child(buttons))
 }
 
-fn button((changes, name): (Vec<Change>, String)) -> Node {
+/// A button that makes changes, by their name.
+pub fn way((changes, name): (Vec<Change>, String)) -> Node {
     let app = app();
     let said = name.clone();
-    el("button")
-        .attr("type", "button")
-        .class("mend")
+    button("mend")
         .on("click", move || app.mend(&changes, said.clone()))
         .child(name)
 }
@@ -48,9 +47,7 @@ pub fn mended() -> Node {
                 .class("notice")
                 .child(el("span").child(words::mended(&mended.said)))
                 .child(
-                    el("button")
-                        .attr("type", "button")
-                        .class("quiet")
+                    button("quiet")
                         .id("unmend")
                         .on("click", move || app.unmend())
                         .child(words::UNDO),

@@ -20,6 +20,7 @@ use crate::plan::Problem;
 
 pub use details::titled_table;
 pub use headline::glance;
+pub use mends::way;
 pub use working::working;
 
 /// The result column.

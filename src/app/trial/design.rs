@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::kept::{Bench, Shown, new_variant};
-use super::parts::{button, choice, field, part, row, text_box};
+use super::parts::{choice, field, part, row, text_box};
 use super::places::places;
-use crate::app::browser::dom::{Node, el};
+use crate::app::browser::dom::{Node, action, el};
 use crate::app::forms::{Options, options};
 use crate::app::words;
 use crate::catalog::covers::CoverMaterial;
@@ -98,7 +98,7 @@ fn compared(bench: Bench, shown: &Shown) -> Node {
         .collect();
     let count = trial.treatments.len();
     let line = |text, disabled: bool, act: fn(&mut Trial)| {
-        button("quiet", text, move || bench.edit(act)).attr("disabled", disabled)
+        action("quiet", text, move || bench.edit(act)).attr("disabled", disabled)
     };
     let lines = row([
         line(

@@ -16,11 +16,11 @@ use std::rc::Rc;
 use leptos::prelude::*;
 
 use super::browser;
-use super::browser::dom::{Node, el, live};
+use super::browser::dom::{Node, action, button, el, live};
 use super::state::App;
 use super::words;
 use kept::{Bench, Shown};
-use parts::{button, heading, row};
+use parts::{heading, row};
 
 /// The trials, or the one that is shown.
 pub fn trials(app: App) -> Node {
@@ -47,11 +47,9 @@ fn list(bench: Bench) -> Node {
     if !begins && kept.is_empty() {
         return Node::default();
     }
-    let begin = begins.then(|| button("main", words::NEW_TRIAL, move || bench.begin()));
+    let begin = begins.then(|| action("main", words::NEW_TRIAL, move || bench.begin()));
     let item = |(id, name): (usize, String)| {
-        let open = el("button")
-            .attr("type", "button")
-            .class("plan")
+        let open = button("plan")
             .on("click", move || bench.open(Some(id)))
             .child(words::trial_or_unnamed(&name));
         el("li").child(open)
@@ -77,11 +75,11 @@ fn open(bench: Bench, shown: &Shown) -> Node {
     let (name, json) = (shown.trial.name.clone(), shown.trial.to_json());
     let title = words::trial_or_unnamed(&name);
     let tools = row([
-        button("quiet", words::LEAVE_TRIAL, move || bench.open(None)),
-        button("quiet", words::SAVE_TRIAL, move || {
+        action("quiet", words::LEAVE_TRIAL, move || bench.open(None)),
+        action("quiet", words::SAVE_TRIAL, move || {
             browser::save_file(words::TRIAL_FILE, &json);
         }),
-        button(
+        action(
             "quiet",
             if sure {
                 words::DELETE_TRIAL_SURE

@@ -6,7 +6,7 @@ use super::kept::{Bench, Shown, is_filled};
 use super::parts::{choice as list, items, part, row, table};
 use super::{layout, result};
 use crate::app::browser;
-use crate::app::browser::dom::{Node, el};
+use crate::app::browser::dom::{Node, button, el};
 use crate::app::words;
 use crate::plan::Dimension;
 use crate::trial::TrialOutcome;
@@ -36,9 +36,7 @@ pub fn choice(bench: Bench) -> Node {
                 .attr("for", "trial-paper")
                 .child(words::WHAT_TO_PRINT),
             papers,
-            el("button")
-                .attr("type", "button")
-                .class("main")
+            button("main")
                 .id("trial-print")
                 .on("click", browser::print)
                 .child(words::TRIAL_PRINTS[chosen]),

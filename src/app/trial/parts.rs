@@ -2,15 +2,6 @@
 
 use crate::app::browser::dom::{Node, Text, el};
 
-/// A button that does something.
-pub fn button(class: &'static str, text: &'static str, act: impl Fn() + 'static) -> Node {
-    el("button")
-        .attr("type", "button")
-        .class(class)
-        .on("click", act)
-        .child(text)
-}
-
 /// Things side by side.
 pub fn row(parts: impl Into<Node>) -> Node {
     el("div").class("row").child(parts)

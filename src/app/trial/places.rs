@@ -2,8 +2,8 @@
 
 use super::design::{read, said};
 use super::kept::{Bench, Shown, lots};
-use super::parts::{button, choice, field, row, text_box};
-use crate::app::browser::dom::{Node, el};
+use super::parts::{choice, field, row, text_box};
+use crate::app::browser::dom::{Node, action, el};
 use crate::app::words;
 use crate::catalog::Keyed;
 use crate::plan::trial::Design;
@@ -42,7 +42,7 @@ pub fn places(bench: Bench, shown: &Shown) -> Node {
         shown.problem(TrialField::Design),
         list,
     );
-    let again = button("quiet", words::DRAW_AGAIN, move || {
+    let again = action("quiet", words::DRAW_AGAIN, move || {
         bench.edit(|trial| trial.seed = lots());
     })
     .attr("disabled", locked || given);

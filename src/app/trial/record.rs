@@ -6,9 +6,9 @@ use leptos::prelude::*;
 
 use super::design::read;
 use super::kept::{Bench, Shown, is_filled};
-use super::parts::{button, field, part, row, scroll};
+use super::parts::{field, part, row, scroll};
 use crate::app::browser;
-use crate::app::browser::dom::{Node, el};
+use crate::app::browser::dom::{Node, action, el};
 use crate::app::words;
 use crate::plan::trial::{Name, Record};
 use crate::plan::{Dimension, Entry, LONGEST_FILE, UnitSystem};
@@ -57,7 +57,7 @@ fn paste(bench: Bench, shown: &Shown) -> Node {
                 }),
         );
     let take = |text, with_layout: bool| {
-        button(
+        action(
             if with_layout { "quiet" } else { "main" },
             text,
             move || {
@@ -264,7 +264,7 @@ fn stray(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     el("div").class("verdict").child([
         el("p").child(words::BELONGS_NOWHERE),
         el("ul").child(rest.iter().take(60).map(line).collect::<Node>()),
-        button("quiet", words::REMOVE_STRAY, move || {
+        action("quiet", words::REMOVE_STRAY, move || {
             keep(bench, known.clone());
         }),
     ])
@@ -313,10 +313,10 @@ fn tools(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
         }
     }
     row([
-        button("quiet", words::SAVE_RECORDS, move || {
+        action("quiet", words::SAVE_RECORDS, move || {
             browser::save_file(words::RECORDS_FILE, &write_table(&trial));
         }),
-        button(
+        action(
             "quiet",
             if sure {
                 words::CLEAR_RECORDS_SURE

@@ -2,7 +2,7 @@
 
 use super::results::{date, show};
 use crate::advice::chances::{Aim, Band, ChancesOutcome, WANTED};
-use crate::plan::{Dimension, UnitSystem};
+use crate::plan::{Dimension, UnitSystem, temperature_difference};
 use crate::season::ensemble::Spreads;
 
 /// Heading of the fold.
@@ -95,11 +95,12 @@ pub fn chances_rows(
 }
 
 /// Heading of the changes that bring something about.
-pub const fn offers(aim: Aim) -> &'static str {
-    match aim {
-        Aim::Lasts => "So that the water lasts in 95 of 100",
-        Aim::Feeds => "So that the food lasts in 95 of 100",
-    }
+pub fn offers(aim: Aim) -> String {
+    let what = match aim {
+        Aim::Lasts => "water",
+        Aim::Feeds => "food",
+    };
+    format!("So that the {what} lasts in {:.0} of 100", WANTED * 100.0)
 }
 
 /// Where no change is offered.
@@ -124,10 +125,8 @@ pub fn joined(changes: impl Iterator<Item = String>) -> String {
 pub fn spreads_text(units: UnitSystem) -> [String; 3] {
     let spreads = Spreads::default();
     let percent = |share: f64| format!("{:.0}\u{a0}%", share * 100.0);
-    let warmth = match units {
-        UnitSystem::Metric => format!("{:.1}\u{a0}°C", spreads.temperature_k),
-        UnitSystem::UsCustomary => format!("{:.1}\u{a0}°F", spreads.temperature_k * 1.8),
-    };
+    let (degrees, symbol) = temperature_difference(spreads.temperature_k, units);
+    let warmth = format!("{degrees:.1}\u{a0}{symbol}");
     [
         format!(
             "Weather: how days follow one another is after Richardson and Wright (1984), matrices A and B. Assumed: highs and lows differ by {warmth} (a fifth of it in a room under lamps), light by {}, humidity by {:.0} points, each one standard deviation.",

@@ -1,4 +1,6 @@
 //! Checks, cautions and stops as sentences: what, why, and what to do.
+//!
+//! Long, because one match has a sentence for each fact; one without does not compile.
 
 use super::fields::label;
 use super::problems::unusual_text;

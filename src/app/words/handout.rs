@@ -41,6 +41,11 @@ pub const RECORD_HEADS: [&str; 8] = [
 /// Heading.
 pub const RECORD_HARVEST: &str = "Heads at harvest, one by one";
 
+/// Where there are more containers than cards.
+pub fn cards_of(cards: usize, containers: usize) -> String {
+    format!("{cards} cards for {containers} containers: print more of them.")
+}
+
 /// Fill and doses of one container in a line.
 pub fn small_mix(outcome: &Outcome, units: UnitSystem) -> String {
     format!(

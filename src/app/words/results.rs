@@ -1,4 +1,6 @@
 //! What stands beside the figures.
+//!
+//! Long, because all that is said beside figures is read, and one day translated, together.
 
 use crate::advice::{Dose, EventKind, Material, Outcome, PipeVerdict, Saturation, TargetReached};
 use crate::plan::{Dimension, UnitSystem, figure, grams, significant};

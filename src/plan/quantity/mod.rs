@@ -8,6 +8,7 @@ mod units;
 
 pub use double::double;
 pub use read::NotRead;
+pub use units::temperature_difference;
 
 use units::Unit;
 

@@ -122,3 +122,13 @@ fn shown_text_reads_back_to_what_is_shown() {
     assert_eq!(Dimension::Length.text(12.3456, METRIC), "12.3456");
     assert_eq!(Dimension::Temperature.text(25.0, US), "77");
 }
+
+#[test]
+fn a_difference_of_temperatures_has_no_offset() {
+    // By definition 1 K is 1.8 °F.
+    assert_eq!(
+        temperature_difference(2.5, UnitSystem::UsCustomary),
+        (4.5, "°F")
+    );
+    assert_eq!(temperature_difference(2.5, UnitSystem::Metric), (2.5, "°C"));
+}

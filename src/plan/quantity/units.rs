@@ -1,6 +1,6 @@
 //! The units that may be typed for each kind of quantity.
 
-use super::Dimension;
+use super::{Dimension, UnitSystem};
 
 /// One way to write a quantity: `saved = typed × scale + offset`.
 pub(super) struct Unit {
@@ -164,6 +164,15 @@ const PRICE: &[Unit] = &[
     unit(&["/lb"], 1000.0 / (GRAMS_PER_OUNCE * 16.0)),
 ];
 const NO_UNIT: &[Unit] = &[unit(&[""], 1.0)];
+
+/// A difference of two temperatures, K, in the degrees of a system, and their symbol.
+pub fn temperature_difference(kelvin: f64, units: UnitSystem) -> (f64, &'static str) {
+    let unit = match units {
+        UnitSystem::Metric => &TEMPERATURE[0],
+        UnitSystem::UsCustomary => &TEMPERATURE[1],
+    };
+    (kelvin / unit.scale, unit.names[0])
+}
 
 impl Dimension {
     /// The saved unit first, its US customary counterpart second where growers use one.

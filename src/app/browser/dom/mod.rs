@@ -85,6 +85,17 @@ pub fn el(tag: &'static str) -> Node {
     }))
 }
 
+/// A button of a class, still without words and without what it does.
+#[inline(never)]
+pub fn button(class: &'static str) -> Node {
+    el("button").attr("type", "button").class(class)
+}
+
+/// A button with its words, that does something.
+pub fn action(class: &'static str, text: &'static str, act: impl Fn() + 'static) -> Node {
+    button(class).on("click", act).child(text)
+}
+
 /// Several parts, one after the other, without an element around them.
 pub fn several() -> Node {
     Node::of(Part::Many(Vec::new()))

@@ -1,0 +1,137 @@
+//! The kept plans: opened, added, copied, deleted and brought back.
+
+use leptos::prelude::*;
+
+use super::{App, Deleted, Step};
+use crate::app::browser;
+use crate::plan::{Entry, Example, Kept, Plan, Store};
+
+impl App {
+    /// Adds plans, less those that are kept already.
+    pub fn add_all(self, plans: Vec<Plan>) {
+        self.store.update(|store| {
+            for plan in plans {
+                if store.plans.iter().all(|kept| kept.plan != plan) {
+                    let id = next_id(store);
+                    store.plans.push(Kept { id, plan });
+                }
+            }
+        });
+        self.open_plan(None);
+    }
+
+    /// Puts plans in the place of all kept ones.
+    pub fn replace_all(self, plans: Vec<Plan>) {
+        self.store.update(|store| {
+            store.plans = (1..)
+                .zip(plans)
+                .map(|(id, plan)| Kept { id, plan })
+                .collect();
+            store.open = None;
+        });
+        self.open_plan(None);
+    }
+
+    /// All kept plans.
+    pub fn all_plans(self) -> Vec<Plan> {
+        self.store
+            .with_untracked(|store| store.plans.iter().map(|kept| kept.plan.clone()).collect())
+    }
+
+    /// Names and numbers of the kept plans.
+    pub fn shelf(self) -> Vec<(u32, String)> {
+        self.store.with(|store| {
+            store
+                .plans
+                .iter()
+                .map(|kept| (kept.id, kept.plan.name.clone()))
+                .collect()
+        })
+    }
+
+    /// The number of the open plan.
+    pub fn open_id(self) -> Option<u32> {
+        self.store.with(|store| store.open)
+    }
+
+    /// Opens a kept plan, or none (the welcome page). The button that did it may be gone then, so
+    /// the focus moves to the heading of what is shown.
+    pub fn open_plan(self, id: Option<u32>) {
+        self.day.set(None);
+        self.trial.set(None);
+        self.step.set(Step::Container);
+        self.store.update(|store| store.open = id);
+        let heading = if id.is_some() { "step-1" } else { "welcome" };
+        browser::focus_soon(heading);
+    }
+
+    /// Keeps a new plan and opens it.
+    pub fn add(self, plan: Plan) {
+        let id = self.store.with_untracked(next_id);
+        self.store
+            .update(|store| store.plans.push(Kept { id, plan }));
+        self.open_plan(Some(id));
+    }
+
+    /// Opens a copy of a ready example.
+    pub fn add_example(self, example: Example) {
+        self.add(example.plan());
+    }
+
+    /// Opens a plan of the grower's own: the bucket, planted today.
+    pub fn add_own(self, name: &str) {
+        let mut plan = Example::Bucket.plan();
+        name.clone_into(&mut plan.name);
+        plan.crop.date = Entry::from(browser::today().as_str());
+        self.add(plan);
+    }
+
+    /// Keeps a copy of the open plan under another name and opens it.
+    pub fn duplicate(self, name: String) {
+        if let Some(mut plan) = self.plan.get_untracked() {
+            plan.name = name;
+            self.add(plan);
+        }
+    }
+
+    /// Deletes a plan; it can be taken back.
+    pub fn delete(self, id: u32) {
+        let found = self.store.with_untracked(|store| {
+            store
+                .plans
+                .iter()
+                .enumerate()
+                .find(|(_, kept)| kept.id == id)
+                .map(|(place, kept)| (place, kept.clone()))
+        });
+        if let Some((place, kept)) = found {
+            self.store.update(|store| {
+                store.plans.remove(place);
+                if store.open == Some(id) {
+                    store.open = None;
+                }
+            });
+            self.deleted.set(Some(Deleted { place, kept }));
+            // The button that did it is gone.
+            browser::focus_soon("undo");
+        }
+    }
+
+    /// Takes the last deletion back.
+    pub fn undelete(self) {
+        if let Some(Deleted { place, kept }) = self.deleted.get_untracked() {
+            self.deleted.set(None);
+            let id = kept.id;
+            self.store.update(|store| {
+                let place = place.min(store.plans.len());
+                store.plans.insert(place, kept);
+            });
+            self.open_plan(Some(id));
+        }
+    }
+}
+
+fn next_id(store: &Store) -> u32 {
+    let last = store.plans.iter().map(|kept| kept.id).max();
+    last.unwrap_or(0).saturating_add(1)
+}
