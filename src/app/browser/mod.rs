@@ -1,6 +1,7 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 pub mod dom;
+pub mod part;
 mod storage;
 mod system;
 mod update;

@@ -46,6 +46,14 @@ pub use workings::*;
 use crate::app::state::Step;
 use crate::plan::{Example, UnitSystem};
 
+/// While a part of the program is on its way.
+pub const FETCHING: &str = "One moment: this part of the page is being fetched.";
+/// When a part of the program could not be had.
+pub const NOT_FETCHED: &str =
+    "This part of the page could not be fetched. Check the connection, then try again.";
+/// Asks for the part once more.
+pub const FETCH_AGAIN: &str = "Try again";
+
 /// The name of the page.
 pub const NAME: &str = "Slackwater";
 /// What it is, under its name.
