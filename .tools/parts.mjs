@@ -59,7 +59,8 @@ export function placeParts(folder, script) {
   const release = hash(text + loader);
   const names = { script: script.replace(/-[^-]+\.js$/, `-${release}.js`), loader: `parts-${release}.js` };
   loader = replace(loader, `"./program.js"`, `"./${names.script}"`);
-  text = replace(text, `from "./__wasm_split.js"`, `from "./${names.loader}"`);
+  // Once for each part.
+  text = text.replaceAll(`from "./__wasm_split.js"`, `from "./${names.loader}"`);
   rmSync(join(folder, script));
   writeFileSync(join(folder, names.script), text);
   writeFileSync(join(folder, names.loader), loader);
