@@ -26,6 +26,13 @@ pub fn page_root() -> Option<web_sys::HtmlElement> {
         .or_else(|| document.body())
 }
 
+/// Takes away what `boot.js` shows until the page stands.
+pub fn forget_boot() {
+    if let Some(boot) = leptos::prelude::document().get_element_by_id("boot") {
+        boot.remove();
+    }
+}
+
 /// Today by the device's clock, year-month-day.
 pub fn today() -> String {
     let now = js_sys::Date::new_0();

@@ -35,24 +35,37 @@ where
 {
     let state = RwSignal::new(Fetched::Asked);
     let ask = move || {
-        state.set(Fetched::Asked);
-        leptos::task::spawn_local(async move {
-            let came = fetch().await.is_ok();
-            let now = if came {
+        let mut coming = Box::pin(fetch());
+        let here = move |came: bool| {
+            // The view that asked may be gone.
+            let _ = state.try_set(if came {
                 Fetched::Here
             } else {
                 Fetched::Missing
-            };
-            // The view that asked may be gone.
-            if state.try_set(now).is_none() && came {
-                super::soon(arrived);
+            });
+        };
+        // Nothing flickers where the part is here already.
+        match coming
+            .as_mut()
+            .poll(&mut Context::from_waker(Waker::noop()))
+        {
+            Poll::Ready(came) => here(came.is_ok()),
+            Poll::Pending => {
+                state.set(Fetched::Asked);
+                leptos::task::spawn_local(async move {
+                    let came = coming.await.is_ok();
+                    here(came);
+                    if came {
+                        super::soon(arrived);
+                    }
+                });
             }
-        });
+        }
     };
     ask();
     live(move || match state.get() {
         Fetched::Asked => el("p")
-            .class("hint")
+            .class("hint waiting")
             .attr("role", "status")
             .child(words::FETCHING),
         Fetched::Here => at_once(view()).unwrap_or_default(),
