@@ -8,6 +8,7 @@ mod card;
 mod chances;
 mod drawing;
 mod forms;
+mod glossary;
 mod hand_on;
 mod handout;
 mod materials;
@@ -77,5 +78,6 @@ fn page(found: Found) -> Node {
             welcome::welcome,
         ))
         .child(el("div").class("trials").child(trial::trials(app)))
+        .child(glossary::glossary())
         .child(el("footer").class("foot").child(el("p").child(words::FOOT)))
 }
