@@ -2,6 +2,7 @@
 //! Everything that can be derived is derived.
 
 mod plans;
+mod settled;
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -145,7 +146,8 @@ pub struct App {
     /// Number of the trial that is shown, if one is.
     pub trial: RwSignal<Option<usize>>,
     /// The open plan's link with the page's address before it.
-    pub address: Memo<Option<String>>,
+    pub address: RwSignal<Option<String>>,
+    settled: RwSignal<Latest>,
 }
 
 /// What came from outside.
@@ -234,27 +236,12 @@ impl App {
             brought: RwSignal::new(None),
             elsewhere: RwSignal::new(false),
             trial: RwSignal::new(None),
-            address: Memo::new(move |_| {
-                let engine = engine.get()?;
-                let link = plan.with(|plan| (engine.link)(plan.as_ref()?))?;
-                Some(format!("{}#{link}", browser::page_address()))
-            }),
+            settled: RwSignal::new(Latest(None)),
+            address: RwSignal::new(None),
         };
-        let asked = StoredValue::new(false);
-        Effect::watch(
-            move || store.get(),
-            move |now, _, _| {
-                if usable && !app.elsewhere.get_untracked() {
-                    app.note(browser::keep(now, false));
-                    if app.keeps.get_untracked() && !now.plans.is_empty() && !asked.get_value() {
-                        asked.set_value(true);
-                        browser::ask_to_persist();
-                    }
-                }
-            },
-            false,
-        );
+        app.settle_from_now_on();
         if usable {
+            app.keep_from_now_on();
             browser::on_change_elsewhere(move || {
                 let other = store.with_untracked(browser::stored_elsewhere).is_some();
                 app.elsewhere.set(other);
