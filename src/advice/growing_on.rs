@@ -84,27 +84,54 @@ pub(super) fn fitting(
             (brought > 0.0).then(|| (balance.need_g - given).max(0.0) / brought)
         })
         .fold(0.0, f64::max);
-    // The reading at harvest rises with the charge: find one that is too much, then halve the span
+    // The reading at harvest rises with the charge: find one that is too much, then narrow the span
     // below it. Urea alone never is.
+    let excess = |share: f64| at_harvest(share).map(|reading| reading - STRONG_MS_PER_CM);
     let (mut low, mut high) = (0.0, 1.0);
-    while at_harvest(high).ok()? <= STRONG_MS_PER_CM {
+    let (mut below, mut above) = (excess(low).ok()?, excess(high).ok()?);
+    while above <= 0.0 {
         if high > FAR_TOO_MUCH {
             return None;
         }
-        (low, high) = (high, 2.0 * high);
+        (low, below, high) = (high, above, 2.0 * high);
+        above = excess(high).ok()?;
     }
-    for _ in 0..24 {
-        let middle = f64::midpoint(low, high);
-        if at_harvest(middle).ok()? <= STRONG_MS_PER_CM {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
+    let share = if below > 0.0 {
+        low
+    } else {
+        illinois(&excess, (low, below), (high, above))?
+    };
     Some(Fitting {
         low_ms_per_cm: at_planting(least).ok()?,
-        high_ms_per_cm: at_planting(low).ok()?,
+        high_ms_per_cm: at_planting(share).ok()?,
     })
+}
+
+/// Where a rising function of a charge passes zero between two charges, each with its value: false
+/// position, with the value of an end that stays halved (Dowell and Jarratt 1971, 'Illinois').
+fn illinois(
+    excess: &impl Fn(f64) -> Result<f64, Beyond>,
+    (mut low, mut below): (f64, f64),
+    (mut high, mut above): (f64, f64),
+) -> Option<f64> {
+    /// Far below what a meter shows, mS/cm.
+    const CLOSE: f64 = 1e-6;
+    let mut share = low;
+    for _ in 0..60 {
+        share = (low * above - high * below) / (above - below);
+        let here = excess(share).ok()?;
+        if here.abs() <= CLOSE {
+            break;
+        }
+        if here > 0.0 {
+            (high, above) = (share, here);
+            below /= 2.0;
+        } else {
+            (low, below) = (share, here);
+            above /= 2.0;
+        }
+    }
+    Some(share)
 }
 
 /// The crops after the first: refilled with raw water after each harvest, and as much of the first
