@@ -10,6 +10,7 @@ mod forms;
 mod hand_on;
 mod handout;
 mod materials;
+mod notebook;
 mod results;
 mod shelf;
 mod state;
@@ -60,6 +61,7 @@ fn page() -> Node {
             },
             welcome::welcome,
         ))
+        .child(el("div").class("notebooks").child(notebook::page(app)))
         .child(el("div").class("trials").child(trial::trials(app)))
         .child(el("footer").class("foot").child(el("p").child(words::FOOT)))
 }

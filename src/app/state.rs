@@ -1,6 +1,7 @@
 //! What the page holds: the kept plans, which one is open, the units, and what follows from them.
 //! Everything that can be derived is derived.
 
+mod notebooks;
 mod plans;
 
 use std::collections::BTreeSet;
@@ -12,6 +13,7 @@ use super::browser::{self, Found, Written};
 use super::building::Paper;
 use crate::advice::{Change, Fact, Outcome};
 use crate::catalog::Keyed;
+use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
 use crate::plan::{
     Entry, Field, FileError, Kept, LinkError, Plan, Problem, Store, UnitSystem, used_fields,
@@ -130,9 +132,14 @@ pub struct App {
     pub elsewhere: RwSignal<bool>,
     /// Number of the trial that is shown, if one is.
     pub trial: RwSignal<Option<usize>>,
+    /// Number of the notebook that is shown, if one is.
+    pub notebook: RwSignal<Option<usize>>,
     /// The open plan's link with the page's address before it.
     pub address: Memo<Option<String>>,
 }
+
+/// What a file holds.
+pub type Filed = (Vec<Plan>, Vec<Trial>, Vec<Notebook>);
 
 /// What came from outside.
 #[derive(Clone, Debug, PartialEq)]
@@ -140,7 +147,7 @@ pub enum Brought {
     /// By a link.
     Link(Result<Box<Plan>, LinkError>),
     /// In a file.
-    File(Result<(Vec<Plan>, Vec<Trial>), FileError>),
+    File(Result<Filed, FileError>),
 }
 
 impl App {
@@ -219,6 +226,7 @@ impl App {
             brought: RwSignal::new(None),
             elsewhere: RwSignal::new(false),
             trial: RwSignal::new(None),
+            notebook: RwSignal::new(None),
             address: Memo::new(move |_| {
                 let link = plan.with(|plan| plan.as_ref()?.to_link().ok())?;
                 Some(format!("{}#{link}", browser::page_address()))

@@ -53,7 +53,7 @@ fn a_store_tells_its_version_and_is_read_up_to_it() {
 fn a_file_of_several_plans_keeps_them_all_in_order() {
     let plans: Vec<Plan> = Example::ALL.iter().map(|example| example.plan()).collect();
     assert_eq!(
-        plans_from_file(&plans_to_file(&plans, &[])).as_deref(),
+        plans_from_file(&plans_to_file(&plans, &[], &[])).as_deref(),
         Ok(plans.as_slice())
     );
 }

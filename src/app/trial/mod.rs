@@ -5,7 +5,7 @@ mod design;
 mod kept;
 mod layout;
 mod paper;
-mod parts;
+pub mod parts;
 mod places;
 mod plots;
 mod record;
@@ -19,6 +19,7 @@ use super::browser;
 use super::browser::dom::{Node, action, button, el, live};
 use super::state::App;
 use super::words;
+pub use design::read;
 use kept::{Bench, Shown};
 use parts::{heading, row};
 

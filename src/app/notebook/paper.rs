@@ -1,0 +1,56 @@
+//! What is printed of a notebook: readings, forecast, top-up and close on one page.
+
+use leptos::prelude::*;
+
+use super::kept::{Desk, Shown, finished};
+use super::{closing, forecast};
+use crate::app::browser::dom::{Node, el};
+use crate::app::trial::parts::{items, part, table};
+use crate::app::words;
+
+/// Readings from which the page is set small.
+const DENSE: usize = 12;
+
+/// The report, hidden on the screen.
+pub fn paper(desk: Desk, shown: &Shown) -> Node {
+    let units = shown.units;
+    let notebook = finished(&shown.notebook);
+    let known = desk.known.get();
+    let rows = notebook.readings.iter();
+    let rows = rows.map(|reading| words::reading_cells(reading, units).to_vec());
+    let cuts = notebook.harvest.iter();
+    let cuts: Vec<String> = cuts.map(|cut| words::cut_line(cut, units)).collect();
+    let sound = shown.problems.is_empty() && !known.working;
+    let forecast = known.before.zip(known.after).filter(|_| sound);
+    let said: Node = match forecast {
+        None => el("p").child(words::FORECAST_WAITS),
+        Some((before, after)) => [
+            el("p").class("pace").child(words::pace(&after)),
+            forecast::figures(&before, &after, shown),
+            if notebook.closed {
+                part(words::CLOSE, closing::measured(&after, shown))
+            } else {
+                part(words::TOP_UP, forecast::top_up(&after, shown))
+            },
+        ]
+        .into(),
+    };
+    el("article")
+        .class("trial-paper notebook-paper")
+        .class_if("dense", notebook.readings.len() > DENSE)
+        .attr("aria-label", words::NOTEBOOK)
+        .child(
+            el("header")
+                .child(el("p").child(format!("{} · {}", words::NAME, words::NOTEBOOK)))
+                .child(el("h2").child(words::notebook_name(&shown.notebook))),
+        )
+        .child(said)
+        .child(part(
+            words::READINGS,
+            table(&words::READING_HEADS, rows.collect()),
+        ))
+        .child(
+            (!cuts.is_empty())
+                .then(|| part(words::CUTS, el("ul").class("plain").child(items(cuts)))),
+        )
+}
