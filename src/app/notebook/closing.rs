@@ -6,7 +6,7 @@ use super::kept::{Desk, Shown, changes, next_plan};
 use crate::advice::notebook::NotebookOutcome;
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, button, el};
-use crate::app::trial::parts::{paragraphs, part, row};
+use crate::app::trial::parts::{paragraphs, row};
 use crate::app::words;
 
 /// Closing, and what it offers.
@@ -25,20 +25,18 @@ pub fn closing(desk: Desk, shown: &Shown) -> Node {
     let known = desk.known.get();
     let sound = shown.problems.is_empty() && !known.working;
     let after = known.after.filter(|_| closed && sound);
-    part(
-        words::CLOSE,
-        [
-            (!closed)
-                .then(|| el("p").class("hint").child(words::CLOSE_MORE))
-                .into(),
-            after.as_ref().map(|after| measured(after, shown)).into(),
-            after
-                .filter(|after| after.readings > 0)
-                .map(|after| offer(desk, shown, &after))
-                .into(),
-            row(close),
-        ],
-    )
+    [
+        (!closed)
+            .then(|| el("p").class("hint").child(words::CLOSE_MORE))
+            .into(),
+        after.as_ref().map(|after| measured(after, shown)).into(),
+        after
+            .filter(|after| after.readings > 0)
+            .map(|after| offer(desk, shown, &after))
+            .into(),
+        row(close),
+    ]
+    .into()
 }
 
 /// Litres for a kilogram, and what was taught.

@@ -5,21 +5,12 @@ use leptos::prelude::*;
 use super::kept::{Desk, Shown, sort};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, button, el};
-use crate::app::trial::parts::{choice, field, part, row, text_box};
+use crate::app::trial::parts::{choice, field, row, text_box};
 use crate::app::trial::read;
 use crate::app::words;
 use crate::catalog::Keyed;
 use crate::plan::notebook::{Cut, LevelFrom, Notebook, Place, Reading, ReadingColumn};
 use crate::plan::{Dimension, Entry, Pick};
-
-/// Day of planting, readings, heads.
-pub fn entries(desk: Desk, shown: &Shown) -> Node {
-    [
-        part(words::READINGS, readings(desk, shown)),
-        part(words::CUTS, cuts(desk, shown)),
-    ]
-    .into()
-}
 
 /// A box for one entry; what is typed is taken when the box is left.
 fn entry_box(
@@ -49,7 +40,8 @@ fn entry_box(
     )
 }
 
-fn readings(desk: Desk, shown: &Shown) -> Node {
+/// Day of planting and readings.
+pub fn readings(desk: Desk, shown: &Shown) -> Node {
     let notebook = &shown.notebook;
     let planted = field(
         "notebook-planted".to_owned(),
@@ -128,7 +120,11 @@ fn boxes(desk: Desk, shown: &Shown, place: usize, reading: &Reading) -> Node {
         .iter()
         .filter(|&&column| column != ReadingColumn::Container || shown.several)
         .map(|&column| {
-            let (label, hint) = words::column(column);
+            let (label, mut hint) = words::column(column);
+            let marked = reading.level_from.known() == Some(LevelFrom::Mark);
+            if marked && column == ReadingColumn::Level {
+                hint = words::FROM_MARK;
+            }
             let dimension = column.limits().map(|limits| limits.0);
             let control = match column {
                 ReadingColumn::LevelFrom => {
@@ -204,7 +200,8 @@ fn cut_slot(cut: &mut Cut, column: usize) -> &mut Entry {
     }
 }
 
-fn cuts(desk: Desk, shown: &Shown) -> Node {
+/// Heads that were cut.
+pub fn cuts(desk: Desk, shown: &Shown) -> Node {
     let lines: Node = shown
         .notebook
         .harvest

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::kept::{Desk, Shown, finished, sort};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, el};
-use crate::app::trial::parts::{paragraphs, row};
+use crate::app::trial::parts::{paragraphs, part, row};
 use crate::app::words;
 use crate::plan::notebook::{check_notebook, readings_from_csv, readings_to_csv};
 use crate::plan::{LONGEST_FILE, check};
@@ -13,7 +13,7 @@ use crate::plan::{LONGEST_FILE, check};
 /// Problems of a table that are named.
 const MOST_NAMED: usize = 10;
 
-/// The two ways, and what came of the last.
+/// Paper, files, and what came of the last one read.
 pub fn files(desk: Desk, shown: &Shown) -> Node {
     let csv = readings_to_csv(&finished(&shown.notebook).readings);
     let file = el("label")
@@ -31,19 +31,29 @@ pub fn files(desk: Desk, shown: &Shown) -> Node {
                 }),
         );
     let said = desk.said.get().unwrap_or_default();
-    [
-        row([
-            action("quiet", words::SAVE_READINGS, move || {
-                browser::save_file(words::READINGS_FILE, &csv);
-            }),
+    let json = finished(&shown.notebook).to_json();
+    part(
+        words::KEEP,
+        [
+            row([
+                action("quiet", words::PRINT_NOTEBOOK, browser::print),
+                action("quiet", words::SAVE_NOTEBOOK, move || {
+                    browser::save_file(words::NOTEBOOK_FILE, &json);
+                }),
+                action("quiet", words::SAVE_READINGS, move || {
+                    browser::save_file(words::READINGS_FILE, &csv);
+                }),
+            ]),
             file,
-        ]),
-        el("div")
-            .attr("role", "status")
-            .class("taken-in")
-            .child(paragraphs(said.lines().map(str::to_owned).collect())),
-    ]
-    .into()
+            el("div")
+                .attr("role", "status")
+                .class("taken-in")
+                .child(paragraphs(said.lines().map(str::to_owned).collect())),
+            row(action("quiet", words::DELETE_NOTEBOOK, move || {
+                desk.delete();
+            })),
+        ],
+    )
 }
 
 /// Adds the readings of a table, less those that stand there already.

@@ -32,21 +32,31 @@ pub fn sentence(desk: Desk, shown: &Shown) -> Node {
         known
             .after
             .as_ref()
-            .map_or_else(|| words::FORECASTING.to_owned(), |after| words::pace(after))
+            .map_or_else(|| words::FORECASTING.to_owned(), |after| told(after, shown))
     };
+    let waits = !(shown.plan_problems.is_empty() && shown.problems.is_empty());
     let working = move || {
-        let lived = desk.lived.get().filter(|_| known.working);
+        let lived = desk.lived.get().filter(|_| known.working && !waits);
         lived.map_or_else(String::new, words::weighing)
     };
-    [
-        el("p")
-            .class("pace")
-            .class_if("stale", known.working)
-            .attr("role", "status")
-            .child(said),
-        el("p").class("hint weighing").child(live(working)),
-    ]
-    .into()
+    el("div")
+        .child(
+            el("p")
+                .class("pace")
+                .class_if("stale", known.working)
+                .attr("role", "status")
+                .child(said),
+        )
+        .child(el("p").class("hint weighing").child(live(working)))
+}
+
+/// The sentence of a forecast.
+pub fn told(after: &NotebookOutcome, shown: &Shown) -> String {
+    if shown.notebook.closed {
+        words::closed(after, shown.units)
+    } else {
+        words::pace(after)
+    }
 }
 
 /// Everything else that is forecast.
@@ -59,26 +69,43 @@ pub fn forecast(desk: Desk, shown: &Shown) -> Node {
     el("div")
         .class("forecast")
         .class_if("stale", old)
-        .child(figures(before, after, shown))
-        .child(part(words::TOP_UP, top_up(after, shown)))
+        .child(part(
+            words::FORECAST,
+            [
+                course(before, after, shown),
+                scroll(words::FORECAST, bands(before, after, shown)),
+            ],
+        ))
+        .child((!shown.notebook.closed).then(|| part(words::TOP_UP, top_up(after, shown))))
 }
 
-/// The sentences, the picture and the table.
-pub fn figures(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) -> Node {
-    let units = shown.units;
-    let rows = words::forecast_rows(before, after, units);
-    part(
-        words::FORECAST,
-        [
-            paragraphs(words::weighed(after)),
-            levels(&picture(before, after, units), units),
-            scroll(words::FORECAST, table(&words::FORECAST_HEADS, rows)),
-        ],
-    )
+/// The sentences and the picture.
+pub fn course(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) -> Node {
+    let picture = picture(before, after, shown.units);
+    [
+        paragraphs(words::weighed(after)),
+        levels(&picture, after.readings > 0, shown.units),
+    ]
+    .into()
+}
+
+/// What most seasons come to, by the plan alone and after the readings.
+pub fn bands(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) -> Node {
+    let mut rows = words::forecast_rows(before, after, shown.units);
+    let mut heads = &words::FORECAST_HEADS[..];
+    // Both columns are the same where nothing was read.
+    if after.readings == 0 {
+        heads = &heads[..2];
+        rows.iter_mut().for_each(|row| row.truncate(2));
+    }
+    table(heads, rows)
 }
 
 /// What to add, or that nothing has to be.
 pub fn top_up(after: &NotebookOutcome, shown: &Shown) -> Node {
+    if after.readings == 0 {
+        return el("p").child(words::TOP_UP_WAITS);
+    }
     let Some(top_up) = &after.top_up else {
         return el("p").child(words::NO_TOP_UP);
     };
@@ -92,7 +119,7 @@ pub fn top_up(after: &NotebookOutcome, shown: &Shown) -> Node {
 }
 
 /// The level day by day.
-fn levels(of: &Picture, units: UnitSystem) -> Node {
+fn levels(of: &Picture, read: bool, units: UnitSystem) -> Node {
     let across = |day: usize| 100.0 * day as f64 / of.last as f64;
     let up = |share: f64| 100.0 - 100.0 * share;
     // Writing to a text cannot fail.
@@ -126,17 +153,20 @@ fn levels(of: &Picture, units: UnitSystem) -> Node {
         of.underside
             .map(|at| path("line-underside", flat(at)))
             .into(),
-        of.ceiling.map(|at| path("line-ceiling", flat(at))).into(),
+        of.ceiling
+            .filter(|_| read)
+            .map(|at| path("line-ceiling", flat(at)))
+            .into(),
         path("curve", line(&mut middle)),
         path("dot", dots),
     ];
     let there = [
         !of.readings.is_empty(),
         true,
-        true,
+        read,
         true,
         of.underside.is_some(),
-        of.ceiling.is_some(),
+        read && of.ceiling.is_some(),
     ];
     let keys = ["dot", "after", "before", "mark", "underside", "ceiling"];
     let key = words::LEVEL_KEY.iter().zip(keys).zip(there);
@@ -144,7 +174,11 @@ fn levels(of: &Picture, units: UnitSystem) -> Node {
         el("li")
             .class(key)
             .child(el("span").attr("aria-hidden", "true"))
-            .child(*word)
+            .child(if key == "after" && !read {
+                words::LEVEL_KEY_PLAN
+            } else {
+                *word
+            })
     });
     let tick = |class: &'static str, cm: f64| {
         el("span")

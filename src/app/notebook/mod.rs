@@ -13,10 +13,9 @@ use std::rc::Rc;
 
 use leptos::prelude::*;
 
-use super::browser;
 use super::browser::dom::{Node, action, button, el, live};
 use super::state::App;
-use super::trial::parts::{heading, row};
+use super::trial::parts::{heading, part, row};
 use super::words;
 use crate::plan::KeptNotebook;
 use kept::{Desk, Shown};
@@ -77,15 +76,9 @@ fn list(desk: Desk) -> Node {
 
 /// A notebook, part by part.
 fn open(desk: Desk, shown: &Rc<Shown>) -> Node {
-    let json = kept::finished(&shown.notebook).to_json();
     let tools = row([
         action("main", words::ADD_READING, move || desk.add_reading()),
         action("quiet", words::LEAVE_NOTEBOOK, move || desk.open(None)),
-        action("quiet", words::PRINT_NOTEBOOK, browser::print),
-        action("quiet", words::SAVE_NOTEBOOK, move || {
-            browser::save_file(words::NOTEBOOK_FILE, &json);
-        }),
-        action("quiet", words::DELETE_NOTEBOOK, move || desk.delete()),
     ]);
     let (hero, now, over) = (Rc::clone(shown), Rc::clone(shown), Rc::clone(shown));
     el("article")
@@ -101,14 +94,19 @@ fn open(desk: Desk, shown: &Rc<Shown>) -> Node {
         .child(
             el("div")
                 .class("notebook-bench")
+                .child(part(words::READINGS, entries::readings(desk, shown)))
                 .child(
                     el("div")
-                        .class("notebook-entries")
-                        .child([entries::entries(desk, shown), files::files(desk, shown)]),
+                        .class("notebook-forecast")
+                        .child(live(move || forecast::forecast(desk, &now))),
                 )
-                .child(el("div").class("notebook-forecast").child([
-                    live(move || forecast::forecast(desk, &now)),
-                    live(move || closing::closing(desk, &over)),
-                ])),
+                .child(part(
+                    words::CLOSE,
+                    [
+                        entries::cuts(desk, shown),
+                        live(move || closing::closing(desk, &over)),
+                    ],
+                ))
+                .child(files::files(desk, shown)),
         )
 }

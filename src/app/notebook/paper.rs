@@ -22,19 +22,32 @@ pub fn paper(desk: Desk, shown: &Shown) -> Node {
     let cuts: Vec<String> = cuts.map(|cut| words::cut_line(cut, units)).collect();
     let sound = shown.problems.is_empty() && !known.working;
     let forecast = known.before.zip(known.after).filter(|_| sound);
-    let said: Node = match forecast {
-        None => el("p").child(words::FORECAST_WAITS),
-        Some((before, after)) => [
-            el("p").class("pace").child(words::pace(&after)),
-            forecast::figures(&before, &after, shown),
-            if notebook.closed {
-                part(words::CLOSE, closing::measured(&after, shown))
+    let closed = notebook.closed;
+    let (told, two) = match &forecast {
+        None => (words::FORECAST_WAITS.to_owned(), Node::default()),
+        Some((before, after)) => {
+            let next = if closed {
+                part(words::CLOSE, closing::measured(after, shown))
             } else {
-                part(words::TOP_UP, forecast::top_up(&after, shown))
-            },
-        ]
-        .into(),
+                part(words::TOP_UP, forecast::top_up(after, shown))
+            };
+            let course = forecast::course(before, after, shown);
+            let bands = el("div").class("part");
+            let two = el("div")
+                .class("paper-two")
+                .child(part(words::FORECAST, course))
+                .child(el("div").child([bands.child(forecast::bands(before, after, shown)), next]));
+            (forecast::told(after, shown), two)
+        }
     };
+    let readings = part(
+        words::READINGS,
+        table(&words::READING_HEADS, rows.collect()),
+    );
+    let cuts = (!cuts.is_empty()).then(|| {
+        let list = el("ul").class("plain").child(items(cuts));
+        part(words::CUTS, list)
+    });
     el("article")
         .class("trial-paper notebook-paper")
         .class_if("dense", notebook.readings.len() > DENSE)
@@ -44,13 +57,8 @@ pub fn paper(desk: Desk, shown: &Shown) -> Node {
                 .child(el("p").child(format!("{} · {}", words::NAME, words::NOTEBOOK)))
                 .child(el("h2").child(words::notebook_name(&shown.notebook))),
         )
-        .child(said)
-        .child(part(
-            words::READINGS,
-            table(&words::READING_HEADS, rows.collect()),
-        ))
-        .child(
-            (!cuts.is_empty())
-                .then(|| part(words::CUTS, el("ul").class("plain").child(items(cuts)))),
-        )
+        .child(el("p").class("pace").child(told))
+        .child(two)
+        .child(readings)
+        .child(cuts)
 }

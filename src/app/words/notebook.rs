@@ -18,14 +18,16 @@ pub const NEW_NOTEBOOK: &str = "Begin a notebook of this plan";
 pub const YOUR_NOTEBOOKS: &str = "Your notebooks";
 /// Button.
 pub const LEAVE_NOTEBOOK: &str = "Leave this notebook";
+/// Heading of the files and the paper.
+pub const KEEP: &str = "On paper and in files";
 /// Button.
-pub const SAVE_NOTEBOOK: &str = "Save it to a file";
+pub const SAVE_NOTEBOOK: &str = "Save this notebook to a file";
 /// Name of that file.
 pub const NOTEBOOK_FILE: &str = "slackwater-notebook.json";
 /// Button.
 pub const DELETE_NOTEBOOK: &str = "Delete this notebook";
 /// Button.
-pub const PRINT_NOTEBOOK: &str = "Print it";
+pub const PRINT_NOTEBOOK: &str = "Print this notebook";
 /// Heading of the paper.
 pub const NOTEBOOK: &str = "Notebook";
 /// After a notebook was deleted.
@@ -60,7 +62,7 @@ pub const CUTS_MORE: &str = "Heads cut on one day, and what they weigh together.
 /// Button.
 pub const ADD_CUT: &str = "Add heads that were cut";
 /// Button.
-pub const REMOVE_CUT: &str = "Remove";
+pub const REMOVE_CUT: &str = "Remove these heads";
 
 /// Button.
 pub const SAVE_READINGS: &str = "Save the readings as CSV";
@@ -164,13 +166,16 @@ pub fn level_from(pick: &Pick<LevelFrom>) -> &'static str {
     LEVELS_FROM[usize::from(pick.known() == Some(LevelFrom::Mark))]
 }
 
+/// Hint of a level that is read from the fill mark.
+pub const FROM_MARK: &str = "Down to the surface; above the mark with a minus.";
+
 /// Label and hint of a column of a reading.
 pub fn column(column: ReadingColumn) -> (&'static str, &'static str) {
     match column {
         ReadingColumn::Date => ("Day or date", "Days since planting, or year-month-day."),
         ReadingColumn::Container => ("Container", "Its number. Empty: all alike."),
-        ReadingColumn::Level => ("Level", "Above the mark: with a minus."),
-        ReadingColumn::LevelFrom => ("Measured", ""),
+        ReadingColumn::Level => ("Level", "Down to the surface."),
+        ReadingColumn::LevelFrom => ("This level is", ""),
         ReadingColumn::Conductivity => ("EC", "At 25 °C, as meters show it."),
         ReadingColumn::Temperature => ("Solution temperature", "Kept, not reckoned with."),
         ReadingColumn::Added => ("Then added", "To one container."),

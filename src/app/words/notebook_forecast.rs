@@ -27,12 +27,18 @@ pub const LEVEL_KEY: [&str; 6] = [
 ];
 /// Heads of the table.
 pub const FORECAST_HEADS: [&str; 3] = [
-    "Eight seasons in ten",
-    "By the plan alone",
-    "After your readings",
+    "Eight seasons in ten:",
+    "by the plan alone",
+    "after your readings",
 ];
 /// Heading.
 pub const TOP_UP: &str = "Top-up";
+/// In place of the second and third, where nothing was read.
+pub const LEVEL_KEY_PLAN: &str = "By the plan alone: middle, and eight seasons in ten";
+/// Before anything was read.
+pub const TOP_UP_WAITS: &str = "How much may be added is known once a level was read.";
+/// Where the air roots forbid it.
+pub const ADD_NOTHING: &str = "Add nothing now";
 /// Where none is needed.
 pub const NO_TOP_UP: &str = "No top-up is needed now.";
 /// Heading.
@@ -70,9 +76,20 @@ pub fn weighing(seasons: usize) -> String {
 
 fn days(count: f64) -> String {
     if count == 1.0 {
-        "1 day".to_owned()
+        "1\u{a0}day".to_owned()
     } else {
-        format!("{count:.0} days")
+        format!("{count:.0}\u{a0}days")
+    }
+}
+
+/// What a closed crop came to.
+pub fn closed(outcome: &NotebookOutcome, units: UnitSystem) -> String {
+    match &outcome.closing {
+        Some(closing) => format!(
+            "This crop is closed. It took {} of fresh heads.",
+            measured_figure(closing, units)
+        ),
+        None => "This crop is closed.".to_owned(),
     }
 }
 
@@ -93,7 +110,7 @@ pub fn pace(outcome: &NotebookOutcome) -> String {
         Some(after) => format!(", {} before harvest", days(-after)),
     };
     format!(
-        "{begin} the solution ends on day {:.0}{after}.",
+        "{begin} the solution ends on day\u{a0}{:.0}{after}.",
         ends.middle
     )
 }
@@ -114,12 +131,12 @@ pub fn weighed(outcome: &NotebookOutcome) -> Vec<String> {
         let worth = outcome.effective_size;
         lines.push(if outcome.resampled {
             format!(
-                "Your readings tell much: of {seasons} seasons of the plan they leave what {} would be worth, so {seasons} new ones were drawn that agree with them.",
+                "Few of {seasons} seasons of the plan agree with your readings: together they are worth {} equally likely ones. So {seasons} new ones were drawn that agree.",
                 significant(worth, 2)
             )
         } else {
             format!(
-                "Of {seasons} seasons of the plan, your readings leave what {} would be worth.",
+                "Of {seasons} seasons of the plan, those that agree with your readings are worth {} equally likely ones.",
                 significant(worth, 2)
             )
         });
@@ -153,16 +170,22 @@ pub fn forecast_rows(
 }
 
 fn range(low: &str, high: &str) -> String {
-    if low == high {
-        low.to_owned()
-    } else {
-        format!("{low} to {high}")
+    // Unit or year once.
+    let split = |text| str::rsplit_once(text, [' ', '\u{a0}']);
+    match (split(low), split(high)) {
+        _ if low == high => low.to_owned(),
+        (Some((short, unit)), Some((_, same))) if unit == same => format!("{short} to {high}"),
+        _ => format!("{low} to {high}"),
     }
 }
 
 /// What to add, large.
 pub fn top_up_figure(top_up: &TopUp, units: UnitSystem) -> String {
-    format!("Add {}", show(Dimension::Volume, top_up.litres, units))
+    if top_up.litres > 0.0 {
+        format!("Add {}", show(Dimension::Volume, top_up.litres, units))
+    } else {
+        ADD_NOTHING.to_owned()
+    }
 }
 
 /// What to add: strength, ceiling and why.
