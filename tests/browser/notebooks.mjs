@@ -2,6 +2,7 @@
 
 import { readFile } from "node:fs/promises";
 import { metric } from "./chemistry.mjs";
+import { answer } from "./command.mjs";
 import { plain, Screen } from "./screen.mjs";
 
 /** Invented readings of the bucket: day, cm below the rim, mS/cm; of a crop that draws more than planned. */
@@ -107,3 +108,12 @@ export const begun = async (t, options = metric, key = "bucket") => {
   await screen.begin();
   return screen;
 };
+
+export async function withReadings(t, options = metric) {
+  const screen = await begun(t, options);
+  for (const reading of READINGS) await screen.read(reading);
+  return screen;
+}
+
+/** What the native command says of a notebook document. */
+export const solved = async (json) => (await answer(json, "--notebook")).notebook;

@@ -96,7 +96,9 @@ pub fn bands(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) -
     // Both columns are the same where nothing was read.
     if after.readings == 0 {
         heads = &heads[..2];
-        rows.iter_mut().for_each(|row| row.truncate(2));
+        for row in &mut rows {
+            row.truncate(2);
+        }
     }
     table(heads, rows)
 }

@@ -23,7 +23,7 @@ use kept::{Desk, Shown};
 /// The notebooks, or the one that is shown.
 pub fn page(app: App) -> Node {
     let desk = Desk::new(app);
-    Effect::new(move |_| desk.weigh(desk.notebook()));
+    Effect::new(move |_| desk.weigh(desk.notebook().as_ref()));
     live(move || match desk.notebook() {
         None => list(desk),
         Some(notebook) => {

@@ -38,8 +38,8 @@ fn unread(notebook: &Notebook) -> Notebook {
 
 impl Desk {
     /// Begins to weigh the notebook that is shown, where it is another than before.
-    pub fn weigh(self, notebook: Option<Notebook>) {
-        let now = notebook.as_ref().map(bare);
+    pub fn weigh(self, notebook: Option<&Notebook>) {
+        let now = notebook.map(bare);
         let before = self.weighed.replace(now.clone());
         if before == now {
             return;

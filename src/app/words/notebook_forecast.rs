@@ -74,11 +74,11 @@ pub fn weighing(seasons: usize) -> String {
     format!("{seasons} seasons weighed so far.")
 }
 
+/// Whole days.
 fn days(count: f64) -> String {
-    if count == 1.0 {
-        "1\u{a0}day".to_owned()
-    } else {
-        format!("{count:.0}\u{a0}days")
+    match format!("{count:.0}").as_str() {
+        "1" => "1\u{a0}day".to_owned(),
+        count => format!("{count}\u{a0}days"),
     }
 }
 
@@ -105,9 +105,9 @@ pub fn pace(outcome: &NotebookOutcome) -> String {
     };
     let after = match outcome.ends_after_harvest_days.map(f64::round) {
         None => "; the head mass you aim for is not reached in time".to_owned(),
-        Some(0.0) => ", on the day of harvest".to_owned(),
         Some(after) if after > 0.0 => format!(", {} after harvest", days(after)),
-        Some(after) => format!(", {} before harvest", days(-after)),
+        Some(after) if after < 0.0 => format!(", {} before harvest", days(-after)),
+        Some(_) => ", on the day of harvest".to_owned(),
     };
     format!(
         "{begin} the solution ends on day\u{a0}{:.0}{after}.",
