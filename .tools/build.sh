@@ -16,11 +16,15 @@ if [ -e "$library/Cargo.lock" ] &&
     RUSTC_BOOTSTRAP=1 cargo fetch --locked --quiet --manifest-path "$library/Cargo.toml"; then
     export RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort
     export CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size
-    export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="$small"
 else
+    small=
     say "Rust's source or its crates are missing, or this Rust lacks an option: the page will be larger"
     large=yes
 fi
+# The cut into parts (.tools/bin/wasm-bindgen) follows what the linker notes down.
+export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="$small -Clink-arg=--emit-relocs"
+export WASM_BINDGEN_PROGRAM=$wasm_bindgen_dir/bin/wasm-bindgen PARTS_FOLDER=$root/target/parts
+PATH=$root/.tools/bin:$PATH
 cargo fetch --locked --quiet
 # Offline, so that Trunk never looks for newer or other tools than the pinned ones on PATH.
 # NO_COLOR=1, a common habit, is no value that Trunk understands; a failed build needs no backtrace of it.

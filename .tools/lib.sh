@@ -11,6 +11,7 @@ cd "$root"
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/slackwater
 trunk_dir=$cache/trunk-$TRUNK
 wasm_bindgen_dir=$cache/wasm-bindgen-$WASM_BINDGEN
+wasm_split_dir=$cache/wasm-split-$WASM_SPLIT
 geckodriver_dir=$cache/geckodriver-$GECKODRIVER
 cargo_mutants_dir=$cache/cargo-mutants-$CARGO_MUTANTS
 cargo_audit_dir=$cache/cargo-audit-$CARGO_AUDIT
@@ -34,5 +35,5 @@ python_dir() {
 }
 
 # Puts the pinned tools before whatever else the machine has.
-use_tools() { PATH=$trunk_dir/bin:$wasm_bindgen_dir/bin:$node_bin:$PATH; }
+use_tools() { PATH=$trunk_dir/bin:$wasm_bindgen_dir/bin:$wasm_split_dir/bin:$node_bin:$PATH; }
 use_python() { PATH=$(python_dir)/bin:$PATH; }

@@ -1,4 +1,4 @@
-// Finishes the built site: gives boot.js a name of its contents, adds the hashes that Trunk leaves
+// Finishes the built site: places the parts of the program, gives boot.js a name of its contents, adds the hashes that Trunk leaves
 // out, and writes the service worker with its list of files.
 // Usage: node .tools/release.mjs [folder]
 
@@ -6,28 +6,27 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join, sep } from "node:path";
 import { fileURLToPath } from "node:url";
+import { placeParts, replace } from "./parts.mjs";
 
 const WORKER = fileURLToPath(new URL("../src/app/browser/worker.js", import.meta.url));
 const digest = (kind, bytes, form) => createHash(kind).update(bytes).digest(form);
 const integrity = (bytes) => `sha384-${digest("sha384", bytes, "base64")}`;
-
-/** Replaces what must be there exactly once. */
-function replace(text, old, now) {
-  if (text.split(old).length !== 2) throw new Error(`index.html should hold '${old}' once`);
-  return text.replace(old, () => now);
-}
 
 /** An old boot.js in a browser's cache must never meet a new page: its name changes with it. */
 export function sealPage(folder) {
   const page = join(folder, "index.html");
   const hashOf = (name) => integrity(readFileSync(join(folder, name)));
   let text = readFileSync(page, "utf8");
-  const [, js, wasm] = /data-js="([^"]+)" data-wasm="([^"]+)"/.exec(text);
+  const [, built, wasm] = /data-js="([^"]+)" data-wasm="([^"]+)"/.exec(text);
+  const { script: js, loader } = placeParts(folder, built);
+  text = replace(text, `data-js="${built}"`, `data-js="${js}"`);
+  text = replace(text, `href="./${built}"`, `href="./${js}"`);
   const boot = `boot-${digest("sha256", readFileSync(join(folder, "boot.js")), "hex").slice(0, 16)}.js`;
   renameSync(join(folder, "boot.js"), join(folder, boot));
   text = replace(text, 'src="./boot.js"', `src="./${boot}" integrity="${hashOf(boot)}"`);
   text = replace(text, `data-wasm="${wasm}"`, `data-wasm="${wasm}" data-wasm-integrity="${hashOf(wasm)}"`);
-  text = replace(text, `href="./${js}"`, `href="./${js}" integrity="${hashOf(js)}"`);
+  const preload = (name) => `<link rel="modulepreload" href="./${name}" integrity="${hashOf(name)}">`;
+  text = replace(text, `<link rel="modulepreload" href="./${js}">`, preload(js) + preload(loader));
   writeFileSync(page, text);
 }
 

@@ -5,9 +5,11 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use leptos::prelude::*;
+use wasm_split_helpers::wasm_split;
 
 use super::browser;
 use super::browser::dom::{Node, el, given, live, several};
+use super::browser::part::{Missing, part};
 use super::results::{titled_table, way};
 use super::state::{App, Latest, app};
 use super::words;
@@ -41,57 +43,69 @@ struct Known {
 #[derive(Clone, Copy)]
 struct Run {
     app: App,
-    open: RwSignal<bool>,
     /// Counts the states of the plan: what belongs to an earlier one stops by itself.
     round: StoredValue<u32>,
     known: RwSignal<Known>,
 }
 
-/// The fold with the chances. Nothing is worked out while it is closed.
+/// The fold with the chances. Nothing is worked out, nor fetched, while it is closed.
 pub fn chances() -> Node {
     let app = app();
-    let run = Run {
-        app,
-        open: RwSignal::new(false),
-        round: StoredValue::new(0),
-        known: RwSignal::new(Known::default()),
-    };
-    Effect::new(move |_| {
-        let plan = app.plan.get();
-        let wanted = run.open.get() && !app.has_problems();
-        run.begin(plan.filter(|_| wanted));
-    });
+    let open = RwSignal::new(false);
+    // What became known stays when the fold is closed.
+    let opened = Memo::new(move |before: Option<&bool>| open.get() || before == Some(&true));
     given(
         move || app.outcome.with(Latest::is_some),
         move || {
             el("details")
                 .class("fold chances")
                 .id("chances")
-                .on_toggle(move |open| run.open.set(open))
+                .on_toggle(move |now| open.set(now))
                 .child(el("summary").child(words::CHANCES))
                 .child(el("p").class("hint").child(words::chances_more(SEASONS)))
-                .child(
-                    el("p")
-                        .class("hint")
-                        .attr("role", "status")
-                        .child(live(move || run.progress())),
-                )
-                .child(
-                    el("div")
-                        .class_live("stale", move || run.known.with(|known| known.stale))
-                        .child(live(move || run.result()))
-                        .child(live(move || run.offers())),
-                )
-                .child(
-                    el("details")
-                        .class("assumed")
-                        .child(el("summary").child(words::CHANCES_ASSUMED))
-                        .child(live(move || {
-                            words::spreads_text(app.units.get()).map(|line| el("p").child(line))
-                        })),
-                )
+                .child(given(
+                    move || opened.get(),
+                    move || part(fetch_chances, move || seasons(open), || ()),
+                ))
         },
     )
+}
+
+/// What the fold holds.
+#[wasm_split(chances, fallible, preload(fetch_chances))]
+fn seasons(open: RwSignal<bool>) -> Result<Node, Missing> {
+    let app = app();
+    let run = Run {
+        app,
+        round: StoredValue::new(0),
+        known: RwSignal::new(Known::default()),
+    };
+    Effect::new(move |_| {
+        let plan = app.plan.get();
+        let wanted = open.get() && !app.has_problems();
+        run.begin(plan.filter(|_| wanted));
+    });
+    Ok(several()
+        .child(
+            el("p")
+                .class("hint")
+                .attr("role", "status")
+                .child(live(move || run.progress())),
+        )
+        .child(
+            el("div")
+                .class_live("stale", move || run.known.with(|known| known.stale))
+                .child(live(move || run.result()))
+                .child(live(move || run.offers())),
+        )
+        .child(
+            el("details")
+                .class("assumed")
+                .child(el("summary").child(words::CHANCES_ASSUMED))
+                .child(live(move || {
+                    words::spreads_text(app.units.get()).map(|line| el("p").child(line))
+                })),
+        ))
 }
 
 impl Run {

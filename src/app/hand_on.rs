@@ -214,16 +214,18 @@ pub fn offer() -> Node {
             Brought::File(_) => words::FROM_FILE,
         };
         let (lines, keep) = match brought {
-            Brought::Link(Err(error)) => (vec![words::link_error(error)], None),
+            Brought::Link(link) => match Plan::from_link(&link) {
+                Err(error) => (vec![words::link_error(error)], None),
+                Ok(plan) => {
+                    let lines = words::preview(&plan, &solve(&plan), app.units.get());
+                    let keep = action("main", words::KEEP_NEW, move || {
+                        app.put_away();
+                        app.add(plan.clone());
+                    });
+                    (lines, Some(keep))
+                }
+            },
             Brought::File(Err(error)) => (vec![words::file_error(error)], None),
-            Brought::Link(Ok(plan)) => {
-                let lines = words::preview(&plan, &solve(&plan), app.units.get());
-                let keep = action("main", words::KEEP_NEW, move || {
-                    app.put_away();
-                    app.add((*plan).clone());
-                });
-                (lines, Some(keep))
-            }
             Brought::File(Ok((plans, trials, notebooks))) => {
                 let lines = words::in_file(&plans, &trials, &notebooks);
                 let all = (plans.clone(), trials.clone(), notebooks.clone());

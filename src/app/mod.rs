@@ -1,12 +1,14 @@
 //! The page: four forms, the result beside them, the printed card, and every word that a user reads
 //! (in `words`). It computes nothing about the crop; that is [`crate::solve`]'s work.
 
+mod bench;
 mod browser;
 mod building;
 mod card;
 mod chances;
 mod drawing;
 mod forms;
+mod glossary;
 mod hand_on;
 mod handout;
 mod materials;
@@ -20,48 +22,64 @@ mod words;
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, given_or, several};
-
+use bench::{Piece, fetch_plan, plan_part};
+use browser::Found;
+use browser::dom::{Node, el, given, given_or, several};
+use browser::part::part;
 use state::App;
 
 /// Puts the page into the document.
 pub fn mount() {
     console_error_panic_hook::set_once();
-    // Without a document there is nobody to show a page to.
-    if let Some(root) = browser::page_root() {
-        browser::dom::stand(root, page);
+    let found = Found::look();
+    // Nothing may move on a page that shows a plan at once: it stands when all of it is here.
+    let at_once = found.store.open.is_some() || browser::fragment().is_some();
+    let show = move || {
+        // Without a document there is nobody to show a page to.
+        if let Some(root) = browser::page_root() {
+            browser::forget_boot();
+            browser::dom::stand(root, move || page(found));
+        }
+    };
+    if at_once {
+        wasm_bindgen_futures::spawn_local(async move {
+            // What could not be fetched is asked for once more where it is to be shown.
+            let _ = fetch_plan().await;
+            show();
+        });
+    } else {
+        show();
+        // While the first page is read.
+        wasm_bindgen_futures::spawn_local(async {
+            let _ = fetch_plan().await;
+        });
     }
 }
 
-fn page() -> Node {
-    let app = App::open();
+fn page(found: Found) -> Node {
+    let app = App::open(found);
     provide_context(app);
     // What the address brings is looked at once the page stands, so that a place on it is known.
     browser::soon(move || app.look_at_address());
     let arriving = window_event_listener_untyped("hashchange", move |_| app.look_at_address());
     on_cleanup(move || arriving.remove());
     browser::on_drop(move |file| hand_on::take_file(app, file));
+    let shown =
+        move |piece: Piece, focus: fn()| part(fetch_plan, move || plan_part(app, piece), focus);
     several()
         .child(shelf::header())
         .child(shelf::notices())
-        .child(hand_on::offer())
+        .child(given(
+            move || app.brought.with(Option::is_some),
+            move || shown(Piece::Offer, || browser::focus_soon("brought")),
+        ))
         .child(given_or(
             move || app.plan_is_open(),
-            move || {
-                several()
-                    .child(
-                        el("div")
-                            .class("bench")
-                            .child(forms::forms())
-                            .child(results::results()),
-                    )
-                    .child(card::card())
-                    .child(building::sheet())
-                    .child(results::glance())
-            },
+            move || shown(Piece::Plan, || browser::focus_soon("step-1")),
             welcome::welcome,
         ))
         .child(el("div").class("notebooks").child(notebook::page(app)))
         .child(el("div").class("trials").child(trial::trials(app)))
+        .child(glossary::glossary())
         .child(el("footer").class("foot").child(el("p").child(words::FOOT)))
 }

@@ -15,10 +15,7 @@ use crate::advice::{Change, Fact, Outcome};
 use crate::catalog::Keyed;
 use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
-use crate::plan::{
-    Entry, Field, FileError, Kept, LinkError, Plan, Problem, Store, UnitSystem, used_fields,
-};
-use crate::solve;
+use crate::plan::{Entry, Field, FileError, Kept, Plan, Problem, Store, UnitSystem};
 
 /// The four steps.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -78,6 +75,11 @@ pub struct Mended {
 pub struct Latest(Option<Arc<Outcome>>);
 
 impl Latest {
+    /// One that was just worked out.
+    pub fn of(outcome: Arc<Outcome>) -> Self {
+        Self(Some(outcome))
+    }
+
     /// The outcome.
     pub fn as_ref(&self) -> Option<&Outcome> {
         self.0.as_deref()
@@ -98,9 +100,21 @@ impl PartialEq for Latest {
     }
 }
 
+/// What works plans out. It comes with the part of the program that shows them.
+pub struct Engine {
+    /// What will happen.
+    pub solve: fn(&Plan) -> Result<Latest, Vec<Problem>>,
+    /// The plan as a link, without the page's address; none for a plan that is too long.
+    pub link: fn(&Plan) -> Option<String>,
+    /// The fields that count under the plan's choices.
+    pub used: fn(&Plan) -> BTreeSet<Field>,
+}
+
 /// The page's state; cheap to copy.
 #[derive(Clone, Copy)]
 pub struct App {
+    /// None until a plan is shown for the first time.
+    engine: RwSignal<Option<&'static Engine>>,
     pub(super) store: RwSignal<Store>,
     /// The open plan.
     pub plan: Memo<Option<Plan>>,
@@ -144,21 +158,22 @@ pub type Filed = (Vec<Plan>, Vec<Trial>, Vec<Notebook>);
 /// What came from outside.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Brought {
-    /// By a link.
-    Link(Result<Box<Plan>, LinkError>),
+    /// By a link, as it stands in the address.
+    Link(String),
     /// In a file.
     File(Result<Filed, FileError>),
 }
 
 impl App {
     /// Opens the kept plans.
-    pub fn open() -> Self {
+    pub fn open(found: Found) -> Self {
         let Found {
             store,
             usable,
             keeps,
             set_aside,
-        } = Found::look();
+        } = found;
+        let engine = RwSignal::new(None::<&'static Engine>);
         let store = RwSignal::new(store);
         let plan = Memo::new(move |_| {
             store.with(|store| {
@@ -172,10 +187,8 @@ impl App {
         });
         let open_id = Memo::new(move |_| store.with(|store| store.open));
         let solved = Memo::new(move |_| {
-            plan.with(|plan| {
-                let plan = plan.as_ref()?;
-                Some(solve(plan).map(|outcome| Latest(Some(Arc::new(outcome)))))
-            })
+            let engine = engine.get()?;
+            plan.with(|plan| Some((engine.solve)(plan.as_ref()?)))
         });
         // The outcome of before stands while a number is half typed, but never that of another
         // plan.
@@ -197,7 +210,8 @@ impl App {
             })
         });
         let used = Memo::new(move |_| {
-            plan.with(|plan| plan.as_ref().map(used_fields).unwrap_or_default())
+            let used = |engine: &Engine| plan.with(|plan| plan.as_ref().map(engine.used));
+            engine.get().and_then(used).unwrap_or_default()
         });
         let units = Memo::new(move |_| {
             store
@@ -209,6 +223,7 @@ impl App {
                 })
         });
         let app = Self {
+            engine,
             store,
             plan,
             solved,
@@ -228,7 +243,8 @@ impl App {
             trial: RwSignal::new(None),
             notebook: RwSignal::new(None),
             address: Memo::new(move |_| {
-                let link = plan.with(|plan| plan.as_ref()?.to_link().ok())?;
+                let engine = engine.get()?;
+                let link = plan.with(|plan| (engine.link)(plan.as_ref()?))?;
                 Some(format!("{}#{link}", browser::page_address()))
             }),
         };
@@ -253,6 +269,13 @@ impl App {
             });
         }
         app
+    }
+
+    /// Works plans out from now on.
+    pub fn start(self, engine: &'static Engine) {
+        if self.engine.with_untracked(Option::is_none) {
+            self.engine.set(Some(engine));
+        }
     }
 
     fn note(self, written: Written) {
@@ -288,9 +311,7 @@ impl App {
     /// Looks whether the address brings a plan.
     pub fn look_at_address(self) {
         if let Some(fragment) = browser::fragment() {
-            self.brought.set(Some(Brought::Link(
-                Plan::from_link(&fragment).map(Box::new),
-            )));
+            self.brought.set(Some(Brought::Link(fragment)));
             browser::focus_soon("brought");
         }
     }

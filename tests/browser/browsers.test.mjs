@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { choose, figures, goToStep, newPlan, pressButton, setDate, start } from "./gestures.mjs";
 import { startServer } from "./rig.mjs";
-import { EXAMPLES, STORE } from "./screen.mjs";
+import { EXAMPLES, STORE, unfolded } from "./screen.mjs";
 import { BROWSERS, KEYS, open } from "./webdriver.mjs";
 
 const shown = {};
@@ -81,6 +81,7 @@ async function result(browser) {
     await browser.until("the drawing follows the slider", (was) => document.querySelector("#section-sentence").innerText.replaceAll(/\s+/g, " ").trim() !== was, before);
     all.days.push(await browser.text("#section-sentence"));
   }
+  await browser.until("all folds are open", unfolded, ".figures details:not(#chances, #chances *)");
   all.rest = await browser.run(() => document.querySelector(".figures").textContent.replaceAll(/\s+/g, " "));
   // The card is for paper; on the screen its text is not laid out.
   all.card = await browser.run(() => document.querySelector(".card").textContent.replaceAll(/\s+/g, " "));

@@ -51,6 +51,9 @@ async function fromNothing(t, entries) {
   await screen.enter(entries);
   assert.equal(await screen.summary.count(), 0, "there are problems");
   await screen.page.locator("#building > summary").click();
+  await screen.page.locator("#building .build-part").first().waitFor();
+  // The checks that passed are folded.
+  await screen.resultText();
   return screen;
 }
 
@@ -60,7 +63,7 @@ const spaced = (pattern) => new RegExp(pattern.source.replaceAll(" ", "\\s"), pa
 const failing = (screen, pattern) => screen.page.locator(".findings :is(.stop, .care)", { hasText: spaced(pattern) });
 
 async function choosePaper(screen, paper) {
-  await screen.page.getByLabel("What to print").selectOption({ label: PAPER[paper] });
+  await screen.choosePaper(PAPER[paper]);
 }
 
 async function printed(screen, paper, format) {

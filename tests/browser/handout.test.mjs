@@ -19,7 +19,7 @@ async function group(t) {
   return screen;
 }
 
-const choose = (screen, label) => screen.page.getByLabel("What to print").selectOption({ label });
+const choose = (screen, label) => screen.choosePaper(label);
 
 /** Figures with a unit in a printed text, each with half of its last digit. */
 const figures = (text, unit, scale = 1) =>

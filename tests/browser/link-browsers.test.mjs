@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { choose, figures, goToStep, pressButton, setDate, start } from "./gestures.mjs";
 import { startServer } from "./rig.mjs";
-import { STORE } from "./screen.mjs";
+import { STORE, unfolded } from "./screen.mjs";
 import { BROWSERS, open } from "./webdriver.mjs";
 
 const KINDS = Object.keys(BROWSERS);
@@ -112,6 +112,7 @@ async function result(browser) {
   );
   const floats = await browser.run(() => document.querySelector("#container-pipe, #pipes") !== null);
   assert.equal(found.pipes.length > 5, floats, "the pipes are compared where boards float");
+  await browser.until("all folds are open", unfolded, ".figures details:not(#chances, #chances *)");
   found.all = await browser.run(() => document.querySelector(".figures").textContent);
   return found;
 }

@@ -28,6 +28,14 @@ export const idOf = (path) => (path === "fertilizer.currency" ? "currency" : pat
 /** Text with every kind and number of white space as one plain space. */
 export const plain = (text) => text.replaceAll(/\s+/g, " ").trim();
 
+/** Opens all folds that match, those in them as well; true once everything in them is there. */
+export const unfolded = (folds) => {
+  const all = [...document.querySelectorAll(folds)];
+  const closed = all.filter((fold) => !fold.open);
+  for (const fold of closed) fold.open = true;
+  return closed.length === 0 && all.every((fold) => fold.childElementCount > 1) && !document.querySelector(".waiting");
+};
+
 export class Screen {
   /** @param {import("playwright-core").Page} page */
   constructor(page) {
@@ -184,9 +192,7 @@ export class Screen {
 
   /** Opens every folded part of the page. */
   async unfoldAll() {
-    await this.page.evaluate(() => {
-      for (const fold of document.querySelectorAll("details:not(.menu)")) fold.open = true;
-    });
+    await this.page.waitForFunction(unfolded, "details:not(.menu)", { timeout: 30_000 });
     // The chances come by and by, and bring their own buttons.
     await this.page.waitForFunction(
       () =>
@@ -230,6 +236,7 @@ export class Screen {
 
   /** Everything beside the forms as it is read, folded parts included. */
   async resultText() {
+    await this.page.waitForFunction(unfolded, ".figures details:not(#chances, #chances *)");
     return plain(await this.page.locator(".figures").evaluate((figures) => figures.textContent));
   }
 
@@ -243,6 +250,10 @@ export class Screen {
 
   /** A table beside the forms by its name, folded or not: its heads, and the cells of each row. */
   async table(name) {
+    const fold = this.page.locator(".figures details", { has: this.page.locator("summary", { hasText: name }) });
+    for (const closed of await fold.filter({ hasNot: this.page.locator("table") }).all()) {
+      await closed.evaluate((details) => (details.open = true));
+    }
     const table = await this.page.locator(`.scroll[aria-label="${name}"] table`).evaluate((at) =>
       [...at.rows].map((row) => [...row.cells].map((cell) => cell.textContent)),
     );
@@ -278,6 +289,12 @@ export class Screen {
         cells: [...row.cells].map((cell) => cell.textContent.replaceAll(/\s+/g, " ").trim()),
       })),
     );
+  }
+
+  /** Chooses what is printed, and waits until it can be. */
+  async choosePaper(label) {
+    await this.page.getByLabel("What to print").selectOption({ label });
+    await this.page.locator(".print-button:enabled").waitFor();
   }
 
   get day() {

@@ -28,6 +28,7 @@ const NO_WORKING =
 const distinct = (names) => [...new Set(names)].toSorted();
 
 async function checkWorking(working) {
+  await working.locator("dl").waitFor();
   const parts = await working
     .locator("dl > *")
     .evaluateAll((all) => all.map((part) => [part.localName, part.innerText.replaceAll(/\s+/g, " ")]));
@@ -78,6 +79,9 @@ test("each figure's working opens by keyboard", async (t) => {
     const name = await summary.innerText();
     names.push(name);
     await page.keyboard.press(stop % 2 ? "Enter" : "Space");
+    // What a fold holds comes when it is opened.
+    await page.locator("details[open]:has(> summary:focus) > :not(summary)").first().waitFor();
+    await page.locator(".waiting").waitFor({ state: "detached" });
     const working = page.locator(".working:has(> summary:focus)");
     if ((await working.count()) === 0) continue;
     await working.locator("dl").waitFor();
@@ -90,6 +94,7 @@ test("each figure's working opens by keyboard", async (t) => {
 test("each finding with a figure opens to its working", async (t) => {
   for (const example of EXAMPLES) {
     const screen = await open(t, example);
+    await screen.resultText();
     const items = await screen.page.locator(".findings li").all();
     assert.ok(items.length > 5);
     for (const item of items) {

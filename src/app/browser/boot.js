@@ -14,8 +14,8 @@ try {
   const program = fetch(nearby(wasm), { integrity: wasmIntegrity });
   program.catch(() => {});
   const { default: start } = await import(nearby(js));
+  // The program itself takes the first words away, once the page stands.
   await start({ module_or_path: program });
-  boot.remove();
 } catch (error) {
   const reason = document.createElement("p");
   reason.setAttribute("role", "alert");

@@ -1,6 +1,7 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 pub mod dom;
+pub mod part;
 mod storage;
 mod system;
 mod update;
@@ -23,6 +24,13 @@ pub fn page_root() -> Option<web_sys::HtmlElement> {
         .get_element_by_id("app")
         .and_then(|element| element.dyn_into().ok())
         .or_else(|| document.body())
+}
+
+/// Takes away what `boot.js` shows until the page stands.
+pub fn forget_boot() {
+    if let Some(boot) = leptos::prelude::document().get_element_by_id("boot") {
+        boot.remove();
+    }
 }
 
 /// Today by the device's clock, year-month-day.

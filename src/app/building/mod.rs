@@ -9,10 +9,10 @@ use leptos::prelude::*;
 
 use crate::app::browser::dom::{Node, el, given, live, several};
 
-pub use paper::{Paper, print_button, sheet};
+pub use paper::{Paper, paper, print_button, sheet};
 
 use super::browser;
-use super::results::titled_table;
+use super::results::{More, fold, shown, titled_table};
 use super::state::app;
 use super::words;
 use crate::advice::{Outcome, materials_csv};
@@ -63,14 +63,21 @@ pub fn building() -> Node {
     given(
         move || built.get(),
         move || {
-            el("details")
-                .class("fold building")
-                .id("building")
-                .child(el("summary").child(words::BUILDING))
-                .child(el("p").class("hint").child(words::BUILDING_MORE))
-                .child(live(of_outcome(body)))
+            fold("fold building", words::BUILDING, || {
+                [
+                    el("p").class("hint").child(words::BUILDING_MORE),
+                    shown(More::Building),
+                ]
+                .into()
+            })
+            .id("building")
         },
     )
+}
+
+/// What stands in it.
+pub fn body_now() -> Node {
+    live(of_outcome(body))
 }
 
 fn list(lines: Vec<String>) -> Node {

@@ -8,6 +8,7 @@ use crate::app::browser::dom::{Node, button, el, live, several};
 use super::{alarm, body, template};
 use crate::app::browser;
 use crate::app::handout;
+use crate::app::results::{More, fetch_more, shown};
 use crate::app::state::{App, app};
 use crate::app::words;
 use crate::plan::UnitSystem;
@@ -81,7 +82,22 @@ pub fn print_button() -> Node {
         Paper::Card => words::PRINT,
         other => words::PRINT_OTHER[other.place() - 1],
     };
+    // Nothing is printed half: a paper whose part of the program is still to come waits for it.
+    let on_its_way = RwSignal::new(false);
+    let choose = move |paper: Paper| {
+        app.paper.set(paper);
+        on_its_way.set(paper != Paper::Card);
+        if paper != Paper::Card {
+            leptos::task::spawn_local(async move {
+                let came = fetch_more().await.is_ok();
+                on_its_way.try_set(!came);
+            });
+        }
+    };
     let note = move || {
+        if on_its_way.get() {
+            return Some(words::FETCHING.to_owned());
+        }
         (app.printed() == Paper::Template).then(|| {
             app.outcome.with(|outcome| {
                 let layout = outcome.as_ref().and_then(|outcome| outcome.layout.as_ref());
@@ -101,8 +117,7 @@ pub fn print_button() -> Node {
                 .id("what-to-print")
                 .on_value("change", move |value| {
                     let place = value.parse().unwrap_or(0);
-                    app.paper
-                        .set(Paper::ALL.get(place).copied().unwrap_or_default());
+                    choose(Paper::ALL.get(place).copied().unwrap_or_default());
                 })
                 .child(live(move || {
                     Paper::ALL
@@ -119,7 +134,7 @@ pub fn print_button() -> Node {
         )
         .child(
             button("main print-button")
-                .attr_live("disabled", move || app.has_problems())
+                .attr_live("disabled", move || app.has_problems() || on_its_way.get())
                 .on("click", browser::print)
                 .child(live(name)),
         )
@@ -134,11 +149,19 @@ pub fn print_button() -> Node {
 /// Whatever paper is chosen beside the card, hidden on the screen; nothing while the card is chosen.
 pub fn sheet() -> Node {
     let app = app();
+    live(move || match app.printed() {
+        Paper::Card => Node::default(),
+        paper => el("article")
+            .class("build-paper")
+            .attr("aria-label", words::PAPERS[paper.place()])
+            .child(shown(More::Paper(paper))),
+    })
+}
+
+/// What stands on such a paper.
+pub fn paper(paper: Paper) -> Node {
+    let app = app();
     live(move || {
-        let paper = app.printed();
-        if paper == Paper::Card {
-            return None;
-        }
         let units: UnitSystem = app.units.get();
         let name = app.plan.with(|plan| {
             plan.as_ref()
@@ -147,7 +170,7 @@ pub fn sheet() -> Node {
         });
         let named = name.clone();
         let title = words::PAPERS[paper.place()];
-        let content = app.outcome.with(|outcome| {
+        app.outcome.with(|outcome| {
             let outcome = outcome.as_ref()?;
             if app.has_problems() {
                 return Some(el("p").child(words::CARD_WAITS));
@@ -171,12 +194,6 @@ pub fn sheet() -> Node {
                         _ => body(outcome, units).into(),
                     })),
             )
-        });
-        Some(
-            el("article")
-                .class("build-paper")
-                .attr("aria-label", title)
-                .child(content),
-        )
+        })
     })
 }

@@ -9,7 +9,7 @@ use crate::app::browser::dom::{Node, el, live, several};
 use super::Days;
 use crate::advice::{Curve, curves, day_ticks};
 use crate::app::browser;
-use crate::app::results::{titled_table, working};
+use crate::app::results::{fold, titled_table, working};
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
 use crate::plan::Dimension;
@@ -172,14 +172,12 @@ pub fn day_table(days: Days) -> Node {
             })
             .collect::<Node>()
     };
-    el("details")
-        .class("fold")
-        .id("day-table")
-        .child(el("summary").child(words::SEASON_TABLE))
-        .child(titled_table(
-            &words::SEASON_HEADS,
-            words::SEASON_TABLE,
-            live(rows),
-        ))
-        .child(working(Worked::Days))
+    fold("fold", words::SEASON_TABLE, move || {
+        [
+            titled_table(&words::SEASON_HEADS, words::SEASON_TABLE, live(rows)),
+            working(Worked::Days),
+        ]
+        .into()
+    })
+    .id("day-table")
 }

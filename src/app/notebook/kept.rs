@@ -1,6 +1,5 @@
 //! The notebooks of the device, and what the view of one of them holds.
 
-use std::cell::{Cell, RefCell};
 use std::ops::Deref;
 use std::sync::Arc;
 
@@ -43,18 +42,18 @@ pub struct State {
     /// Seasons lived through so far.
     pub lived: RwSignal<Option<usize>>,
     /// Counts the states of the notebook: what belongs to an earlier one stops by itself.
-    pub round: Cell<u32>,
+    pub round: StoredValue<u32>,
     /// What was weighed last, or is being weighed.
-    pub weighed: RefCell<Option<Notebook>>,
+    pub weighed: StoredValue<Option<Notebook>>,
     /// Place of the reading whose boxes are open.
     pub editing: RwSignal<Option<usize>>,
     /// What came of a file, a line each.
     pub said: RwSignal<Option<String>>,
     /// Earlier states of the notebook that is shown, and how many there are.
-    past: RefCell<Vec<Notebook>>,
+    past: StoredValue<Vec<Notebook>>,
     pub back: RwSignal<Option<usize>>,
     /// The notebook that was deleted last, and whether there is one.
-    gone: RefCell<Option<KeptNotebook>>,
+    gone: StoredValue<Option<KeptNotebook>>,
     pub deleted: RwSignal<Option<usize>>,
 }
 
@@ -72,15 +71,26 @@ impl Desk {
             app,
             known: RwSignal::new(Known::default()),
             lived: RwSignal::new(None),
-            round: Cell::new(0),
-            weighed: RefCell::new(None),
+            round: StoredValue::new(0),
+            weighed: StoredValue::new(None),
             editing: RwSignal::new(None),
             said: RwSignal::new(None),
-            past: RefCell::new(Vec::new()),
+            past: StoredValue::new(Vec::new()),
             back: RwSignal::new(None),
-            gone: RefCell::new(None),
+            gone: StoredValue::new(None),
             deleted: RwSignal::new(None),
         })))
+    }
+
+    /// Whether a notebook is shown.
+    pub fn shows(self) -> bool {
+        let id = self.app.notebook.get();
+        self.app.store.with(|store| {
+            store
+                .notebooks
+                .iter()
+                .any(|kept| Some(kept.id as usize) == id)
+        })
     }
 
     /// The notebook that is shown.
@@ -98,10 +108,11 @@ impl Desk {
             return;
         };
         let mut notebook = Notebook::begin(&plan);
-        if let Ok(sound) = check(&plan) {
-            let planted = sound.crop.transplanting.to_string();
-            notebook.planted = Entry::from(planted.as_str());
-        }
+        self.app.outcome.with_untracked(|outcome| {
+            if let Some(outcome) = outcome.as_ref() {
+                notebook.planted = Entry::from(outcome.calendar.transplanting.as_str());
+            }
+        });
         self.app.add_notebooks(vec![notebook.clone()]);
         // The same plan may be under way already, without a reading yet.
         let id = self.app.store.with_untracked(|store| {
@@ -114,16 +125,15 @@ impl Desk {
 
     /// Shows a notebook, or none. What was half done belongs to the one before.
     pub fn open(self, id: Option<usize>) {
-        self.past.borrow_mut().clear();
+        self.past.set_value(Vec::new());
         for half_done in [self.back, self.editing, self.deleted, self.app.trial] {
             half_done.set(None);
         }
         self.said.set(None);
-        self.weighed.replace(None);
+        self.weighed.set_value(None);
         self.known.set(Known::default());
         self.app.notebook.set(id);
-        browser::focus_soon("notebooks");
-        browser::soon(|| browser::scroll_to("notebooks"));
+        browser::soon(look_at);
     }
 
     fn write(self, notebook: Notebook) {
@@ -148,20 +158,20 @@ impl Desk {
         if after == before {
             return;
         }
-        let mut past = self.past.borrow_mut();
-        if past.len() == MOST_BACK {
-            past.remove(0);
-        }
-        past.push(before);
-        self.back.set(Some(past.len()));
-        drop(past);
+        self.past.update_value(|past| {
+            if past.len() == MOST_BACK {
+                past.remove(0);
+            }
+            past.push(before);
+        });
+        self.back.set(Some(self.past.with_value(Vec::len)));
         self.write(after);
     }
 
     /// Takes the last change back.
     pub fn take_back(self) {
-        let last = self.past.borrow_mut().pop();
-        let left = self.past.borrow().len();
+        let last = self.past.try_update_value(Vec::pop).flatten();
+        let left = self.past.with_value(Vec::len);
         self.back.set((left > 0).then_some(left));
         if let Some(notebook) = last {
             self.editing.set(None);
@@ -174,12 +184,12 @@ impl Desk {
         let id = self.app.notebook.get_untracked();
         self.open(None);
         self.app.store.update(|store| {
-            let place = store
-                .notebooks
-                .iter()
+            let kept = store.notebooks.iter();
+            let place = kept
+                .into_iter()
                 .position(|kept| Some(kept.id as usize) == id);
-            self.gone
-                .replace(place.map(|place| store.notebooks.remove(place)));
+            let gone = place.map(|place| store.notebooks.remove(place));
+            self.gone.set_value(gone);
         });
         self.deleted.set(id);
         browser::focus_soon("notebook-undelete");
@@ -187,7 +197,7 @@ impl Desk {
 
     /// Takes that back.
     pub fn undelete(self) {
-        if let Some(kept) = self.gone.take() {
+        if let Some(kept) = self.gone.try_update_value(Option::take).flatten() {
             let id = kept.id as usize;
             self.app.store.update(|store| {
                 store.notebooks.push(kept);
@@ -228,6 +238,12 @@ impl Desk {
         self.edit(|notebook| notebook.readings.push(reading));
         browser::focus_soon(format!("reading-{}-{box_to_fill}", place + 1));
     }
+}
+
+/// Moves the focus to the heading, and the heading into view.
+pub fn look_at() {
+    browser::focus("notebooks");
+    browser::scroll_to("notebooks");
 }
 
 /// A notebook with what is wrong with it.

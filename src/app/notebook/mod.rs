@@ -12,10 +12,12 @@ mod weigh;
 use std::rc::Rc;
 
 use leptos::prelude::*;
+use wasm_split_helpers::wasm_split;
 
-use super::browser::dom::{Node, action, button, el, live};
+use super::browser::dom::{Node, action, button, el, given_or, live};
+use super::browser::part::{Missing, part};
 use super::state::App;
-use super::trial::parts::{heading, part, row};
+use super::trial::parts::{self, heading, row};
 use super::words;
 use crate::plan::KeptNotebook;
 use kept::{Desk, Shown};
@@ -23,15 +25,27 @@ use kept::{Desk, Shown};
 /// The notebooks, or the one that is shown.
 pub fn page(app: App) -> Node {
     let desk = Desk::new(app);
+    given_or(
+        move || desk.shows(),
+        move || part(fetch_notebook, move || notebook(desk), kept::look_at),
+        move || live(move || list(desk)),
+    )
+}
+
+/// The notebook that is shown, with its paper.
+#[wasm_split(notebook, fallible, preload(fetch_notebook))]
+fn notebook(desk: Desk) -> Result<Node, Missing> {
     Effect::new(move |_| desk.weigh(desk.notebook().as_ref()));
-    live(move || match desk.notebook() {
-        None => list(desk),
+    // What is weighed for a page that was left ends.
+    on_cleanup(move || desk.weigh(None));
+    Ok(live(move || match desk.notebook() {
+        None => Node::default(),
         Some(notebook) => {
-            let shown = Rc::new(Shown::of(notebook, app.units.get()));
-            let part = open(desk, &shown);
-            [part, live(move || paper::paper(desk, &shown))].into()
+            let shown = Rc::new(Shown::of(notebook, desk.app.units.get()));
+            let page = open(desk, &shown);
+            [page, live(move || paper::paper(desk, &shown))].into()
         }
-    })
+    }))
 }
 
 /// The kept notebooks, and the way to a new one.
@@ -94,13 +108,13 @@ fn open(desk: Desk, shown: &Rc<Shown>) -> Node {
         .child(
             el("div")
                 .class("notebook-bench")
-                .child(part(words::READINGS, entries::readings(desk, shown)))
+                .child(parts::part(words::READINGS, entries::readings(desk, shown)))
                 .child(
                     el("div")
                         .class("notebook-forecast")
                         .child(live(move || forecast::forecast(desk, &now))),
                 )
-                .child(part(
+                .child(parts::part(
                     words::CLOSE,
                     [
                         entries::cuts(desk, shown),

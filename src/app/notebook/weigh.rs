@@ -40,12 +40,13 @@ impl Desk {
     /// Begins to weigh the notebook that is shown, where it is another than before.
     pub fn weigh(self, notebook: Option<&Notebook>) {
         let now = notebook.map(bare);
-        let before = self.weighed.replace(now.clone());
+        let before = self.weighed.get_value();
+        self.weighed.set_value(now.clone());
         if before == now {
             return;
         }
-        let round = self.round.get().wrapping_add(1);
-        self.round.set(round);
+        let round = self.round.get_value().wrapping_add(1);
+        self.round.set_value(round);
         let Some(now) = now else {
             return;
         };
@@ -62,7 +63,7 @@ impl Desk {
     }
 
     fn goes_on(self, round: u32) -> bool {
-        self.round.get() == round
+        self.round.get_value() == round
     }
 
     /// `alone`: the plan without its readings, first.

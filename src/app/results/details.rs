@@ -9,6 +9,7 @@ use crate::app::state::app;
 use crate::app::words::{self, Worked};
 use crate::plan::{Dimension, UnitSystem, grams};
 
+use super::more::{More, fold_more};
 use super::working::working;
 
 /// The events of the season.
@@ -36,14 +37,32 @@ pub fn events() -> Node {
 }
 
 /// What can be unfolded.
-#[expect(
-    clippy::too_many_lines,
-    reason = "one view, top to bottom, as it is seen"
-)]
 pub fn details() -> Node {
     let app = app();
-    let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
+    let has = move |what: fn(&Outcome) -> bool| {
         move || {
+            app.outcome
+                .with(|outcome| outcome.as_ref().is_some_and(what))
+        }
+    };
+    several()
+        .child(fold_more(words::NUTRIENTS, More::Nutrients))
+        .child(fold_more(words::DOSES, More::Doses))
+        .child(given(has(|of| !of.fertilizer.targets.is_empty()), || {
+            fold_more(words::TARGETS, More::Targets)
+        }))
+        .child(given(has(|of| !of.stocks.is_empty()), || {
+            fold_more(words::STOCKS, More::Stocks)
+        }))
+        .child(fold_more(words::ELEMENTS, More::Elements))
+        .child(fold_more(words::SPECIES, More::Species))
+}
+
+/// What stands in them.
+pub fn contents(what: More) -> Node {
+    let app = app();
+    let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
+        live(move || {
             app.outcome
                 .with(|outcome| {
                     outcome
@@ -60,105 +79,48 @@ pub fn details() -> Node {
                     )
                 })
                 .collect::<Node>()
-        }
+        })
     };
-    several()
-        .child(
-            el("details")
-                .class("fold")
-                .child(el("summary").child(words::NUTRIENTS))
-                .child(titled_table(
-                    &words::NUTRIENT_HEADS,
-                    words::NUTRIENTS,
-                    live(of(nutrient_rows)),
-                ))
-                .child(working(Worked::Nutrients)),
-        )
-        .child(
-            el("details")
-                .class("fold")
-                .child(el("summary").child(words::DOSES))
-                .child(titled_table(
-                    &words::DOSE_HEADS,
-                    words::DOSES,
-                    live(of(words::dose_lines)),
-                ))
-                .child(working(Worked::Dose)),
-        )
-        .child(given(
-            move || {
-                app.outcome.with(|outcome| {
-                    outcome
-                        .as_ref()
-                        .is_some_and(|outcome| !outcome.fertilizer.targets.is_empty())
-                })
-            },
-            move || {
-                el("details")
-                    .class("fold")
-                    .child(el("summary").child(words::TARGETS))
-                    .child(titled_table(
-                        &words::TARGET_HEADS,
-                        words::TARGETS,
-                        live(of(target_rows)),
-                    ))
-                    .child(working(Worked::Recipe))
-            },
-        ))
-        .child(given(
-            move || {
-                app.outcome.with(|outcome| {
-                    outcome
-                        .as_ref()
-                        .is_some_and(|outcome| !outcome.stocks.is_empty())
-                })
-            },
-            move || {
-                el("details")
-                    .class("fold")
-                    .child(el("summary").child(words::STOCKS))
-                    .child(titled_table(
-                        &words::STOCK_HEADS,
-                        words::STOCKS,
-                        live(of(stock_rows)),
-                    ))
-                    .child(titled_table(
-                        &words::MIXTURE_HEADS,
-                        words::MIXTURES,
-                        live(of(mixture_rows)),
-                    ))
-                    .child(working(Worked::Stocks))
-            },
-        ))
-        .child(
-            el("details")
-                .class("fold")
-                .child(el("summary").child(words::ELEMENTS))
-                .child(el("p").child(live(move || {
-                    app.outcome.with(|outcome| {
-                        outcome
-                            .as_ref()
-                            .map(|outcome| words::readings(outcome, app.units.get()))
-                    })
-                })))
-                .child(titled_table(
-                    &words::ELEMENT_HEADS,
-                    words::ELEMENTS,
-                    live(of(element_rows)),
-                ))
-                .child(working(Worked::Solution)),
-        )
-        .child(
-            el("details")
-                .class("fold")
-                .child(el("summary").child(words::SPECIES))
-                .child(titled_table(
-                    &words::SPECIES_HEADS,
-                    words::SPECIES,
-                    live(of(species_rows)),
-                ))
-                .child(working(Worked::Solution)),
-        )
+    let readings = move || {
+        app.outcome.with(|outcome| {
+            let outcome = outcome.as_ref()?;
+            Some(words::readings(outcome, app.units.get()))
+        })
+    };
+    match what {
+        More::Doses => [
+            titled_table(&words::DOSE_HEADS, words::DOSES, of(words::dose_lines)),
+            working(Worked::Dose),
+        ]
+        .into(),
+        More::Targets => [
+            titled_table(&words::TARGET_HEADS, words::TARGETS, of(target_rows)),
+            working(Worked::Recipe),
+        ]
+        .into(),
+        More::Stocks => [
+            titled_table(&words::STOCK_HEADS, words::STOCKS, of(stock_rows)),
+            titled_table(&words::MIXTURE_HEADS, words::MIXTURES, of(mixture_rows)),
+            working(Worked::Stocks),
+        ]
+        .into(),
+        More::Elements => [
+            el("p").child(live(readings)),
+            titled_table(&words::ELEMENT_HEADS, words::ELEMENTS, of(element_rows)),
+            working(Worked::Solution),
+        ]
+        .into(),
+        More::Species => [
+            titled_table(&words::SPECIES_HEADS, words::SPECIES, of(species_rows)),
+            working(Worked::Solution),
+        ]
+        .into(),
+        _ => [
+            titled_table(&words::NUTRIENT_HEADS, words::NUTRIENTS, of(nutrient_rows)),
+            working(Worked::Nutrients),
+        ]
+        .into(),
+    }
 }
 
 /// A table in a frame that scrolls sideways.

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use crate::app::browser::dom::{Node, el, live, several};
 
 use super::mends;
+use super::more::fold;
 use super::working::working;
 use crate::advice::{Finding, Weight};
 use crate::app::state::app;
@@ -57,26 +58,16 @@ pub fn findings() -> Node {
                         .child(live(items(&[Weight::Stop, Weight::Caution]))),
                 ),
         )
-        .child(
-            el("details")
-                .class("fold")
-                .child(el("summary").child(live(passed)))
-                .child(
-                    el("ul")
-                        .class("findings")
-                        .child(live(items(&[Weight::Sound]))),
-                ),
-        )
-        .child(
-            el("details")
-                .class("fold")
-                .child(el("summary").child(words::GOOD_PRACTICE))
-                .child(
-                    el("ul")
-                        .class("findings")
-                        .child(live(items(&[Weight::Reminder]))),
-                ),
-        )
+        .child(fold("fold", live(passed), move || {
+            el("ul")
+                .class("findings")
+                .child(live(items(&[Weight::Sound])))
+        }))
+        .child(fold("fold", words::GOOD_PRACTICE, move || {
+            el("ul")
+                .class("findings")
+                .child(live(items(&[Weight::Reminder])))
+        }))
 }
 
 fn item(finding: &Finding) -> Node {

@@ -5,6 +5,7 @@ mod details;
 mod findings;
 mod headline;
 mod mends;
+mod more;
 mod pipes;
 mod working;
 
@@ -21,6 +22,7 @@ use crate::plan::Problem;
 pub use details::titled_table;
 pub use headline::glance;
 pub use mends::way;
+pub use more::{More, fetch_more, fold, shown};
 pub use working::working;
 
 /// The result column.

@@ -4,11 +4,19 @@ use leptos::prelude::*;
 
 use crate::app::browser::dom::{Node, el, live, several};
 
+use super::more::{More, fold, shown};
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
 
 /// The working of a figure.
 pub fn working(of: Worked) -> Node {
+    fold("working", words::working_of(of), move || {
+        shown(More::Working(of))
+    })
+}
+
+/// What stands in it.
+pub fn parts(of: Worked) -> Node {
     let app = app();
     let parts = move || {
         app.outcome
@@ -26,8 +34,5 @@ pub fn working(of: Worked) -> Node {
             })
             .collect::<Node>()
     };
-    el("details")
-        .class("working")
-        .child(el("summary").child(words::working_of(of)))
-        .child(el("dl").child(live(parts)))
+    el("dl").child(live(parts))
 }

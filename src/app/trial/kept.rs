@@ -112,6 +112,14 @@ impl Bench {
         })))
     }
 
+    /// Whether a trial is shown.
+    pub fn shows(self) -> bool {
+        let id = self.app.trial.get();
+        self.app
+            .store
+            .with(|store| store.trials.iter().any(|kept| Some(kept.id as usize) == id))
+    }
+
     /// The trial that is shown.
     pub fn trial(self) -> Option<Trial> {
         let id = self.app.trial.get()?;
@@ -151,8 +159,7 @@ impl Bench {
         self.pasted.set(None);
         self.said.set(None);
         self.app.trial.set(id);
-        browser::focus_soon("trials");
-        browser::soon(|| browser::scroll_to("trials"));
+        browser::soon(look_at);
     }
 
     /// Changes the trial that is shown.
@@ -175,6 +182,12 @@ impl Bench {
             .store
             .update(|store| store.trials.retain(|kept| Some(kept.id as usize) != id));
     }
+}
+
+/// Brings what the trials show to the eye and under the keyboard.
+pub fn look_at() {
+    browser::focus("trials");
+    browser::scroll_to("trials");
 }
 
 /// A trial with what follows from it.

@@ -14,9 +14,11 @@ mod result;
 use std::rc::Rc;
 
 use leptos::prelude::*;
+use wasm_split_helpers::wasm_split;
 
 use super::browser;
-use super::browser::dom::{Node, action, button, el, live};
+use super::browser::dom::{Node, action, button, el, given_or, live};
+use super::browser::part::{Missing, part};
 use super::state::App;
 use super::words;
 pub use design::read;
@@ -26,14 +28,24 @@ use parts::{heading, row};
 /// The trials, or the one that is shown.
 pub fn trials(app: App) -> Node {
     let bench = Bench::new(app);
-    live(move || match bench.trial() {
-        None => list(bench),
+    given_or(
+        move || bench.shows(),
+        move || part(fetch_trial, move || trial(bench), kept::look_at),
+        move || live(move || list(bench)),
+    )
+}
+
+/// The trial that is shown, with its paper.
+#[wasm_split(trial, fallible, preload(fetch_trial))]
+fn trial(bench: Bench) -> Result<Node, Missing> {
+    Ok(live(move || match bench.trial() {
+        None => Node::default(),
         Some(trial) => {
-            let shown = Rc::new(Shown::of(trial, app.units.get()));
-            let part = open(bench, &shown);
-            [part, live(move || paper::paper(bench, &shown))].into()
+            let shown = Rc::new(Shown::of(trial, bench.app.units.get()));
+            let page = open(bench, &shown);
+            [page, live(move || paper::paper(bench, &shown))].into()
         }
-    })
+    }))
 }
 
 /// The kept trials, and the way to a new one.

@@ -11,6 +11,7 @@ mod chances;
 mod choices;
 mod fields;
 mod findings;
+mod glossary;
 mod handing_on;
 mod handout;
 mod notebook;
@@ -34,6 +35,7 @@ pub use chances::*;
 pub use choices::*;
 pub use fields::*;
 pub use findings::*;
+pub use glossary::*;
 pub use handing_on::*;
 pub use handout::*;
 pub use notebook::*;
@@ -49,6 +51,14 @@ pub use workings::*;
 
 use crate::app::state::Step;
 use crate::plan::{Example, UnitSystem};
+
+/// While a part of the program is on its way.
+pub const FETCHING: &str = "One moment: this part of the page is being fetched.";
+/// When a part of the program could not be had.
+pub const NOT_FETCHED: &str =
+    "This part of the page could not be fetched. Check the connection, then try again.";
+/// Asks for the part once more.
+pub const FETCH_AGAIN: &str = "Try again";
 
 /// The name of the page.
 pub const NAME: &str = "Slackwater";

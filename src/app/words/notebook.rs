@@ -73,16 +73,21 @@ pub const OPEN_READINGS: &str = "Add readings from a CSV file";
 /// Where the file is too large or cannot be read.
 pub const NO_TABLE: &str = "This file is too large, or could not be read.";
 
+/// A date in words, or whatever stands there.
+fn day(of: &Entry) -> String {
+    match of {
+        Entry::Number(value) => value.to_string(),
+        Entry::Text(text) => date(text.trim()),
+    }
+}
+
 /// What a notebook is called.
 pub fn notebook_name(notebook: &Notebook) -> String {
     let name = or_unnamed(&notebook.plan.name);
     if notebook.planted.is_blank() {
         name
     } else {
-        format!(
-            "{name}, planted {}",
-            entry(&notebook.planted, None, UnitSystem::Metric)
-        )
+        format!("{name}, planted {}", day(&notebook.planted))
     }
 }
 
@@ -92,18 +97,16 @@ pub fn notebook_in_file(notebook: &Notebook) -> String {
 }
 
 /// What stands in an entry, as it is read: with its unit where it is a number.
-fn entry(of: &Entry, dimension: Option<Dimension>, units: UnitSystem) -> String {
-    match (of, dimension) {
-        (Entry::Number(value), Some(dimension)) => show(dimension, *value, units),
-        (Entry::Number(value), None) => value.to_string(),
-        (Entry::Text(text), None) => date(text.trim()),
-        (Entry::Text(text), Some(_)) => text.trim().to_owned(),
+fn entry(of: &Entry, dimension: Dimension, units: UnitSystem) -> String {
+    match of {
+        Entry::Number(value) => show(dimension, *value, units),
+        Entry::Text(text) => text.trim().to_owned(),
     }
 }
 
 /// When: a date, or a day.
 pub fn when(of: &Entry) -> String {
-    let text = entry(of, None, UnitSystem::Metric);
+    let text = day(of);
     if double(&text).is_some() {
         format!("Day {text}")
     } else {
@@ -116,19 +119,19 @@ pub const READING_HEADS: [&str; 6] = ["Day", "Level", "EC", "Temperature", "Adde
 
 /// The cells of a reading under these heads.
 pub fn reading_cells(reading: &Reading, units: UnitSystem) -> [String; 6] {
-    let cell = |of: &Entry, dimension| entry(of, Some(dimension), units);
+    let cell = |of: &Entry, dimension| entry(of, dimension, units);
     let mut level = cell(&reading.level_cm, Dimension::Length);
     if !level.is_empty() {
         level.push(' ');
         level.push_str(level_from(&reading.level_from));
     }
-    let mut day = when(&reading.date);
+    let mut when = when(&reading.date);
     if !reading.container.is_blank() {
-        day.push_str(", container ");
-        day.push_str(&entry(&reading.container, Some(Dimension::Count), units));
+        when.push_str(", container ");
+        when.push_str(&cell(&reading.container, Dimension::Count));
     }
     [
-        day,
+        when,
         level,
         cell(&reading.ec_ms_per_cm, Dimension::Conductivity),
         cell(&reading.temperature_c, Dimension::Temperature),
@@ -153,8 +156,8 @@ pub fn cut_line(cut: &Cut, units: UnitSystem) -> String {
     format!(
         "{}: {} heads, {}",
         when(&cut.date),
-        entry(&cut.heads, Some(Dimension::Count), units),
-        entry(&cut.mass_g, Some(Dimension::Mass), units)
+        entry(&cut.heads, Dimension::Count, units),
+        entry(&cut.mass_g, Dimension::Mass, units)
     )
 }
 
