@@ -22,7 +22,7 @@ pub fn closing(desk: Desk, shown: &Shown) -> Node {
         move || desk.edit(|notebook| notebook.closed = !notebook.closed),
     )
     .id("notebook-close");
-    let known = desk.known.get();
+    let known = desk.known();
     let sound = shown.problems.is_empty() && !known.working;
     let after = known.after.filter(|_| closed && sound);
     [

@@ -15,7 +15,7 @@ use crate::plan::{Dimension, UnitSystem};
 
 /// When the solution ends, told politely and large; progress beside it.
 pub fn sentence(desk: Desk, shown: &Shown) -> Node {
-    let known = desk.known.get();
+    let known = desk.known();
     let said = if !shown.plan_problems.is_empty() {
         let problems = shown.plan_problems.iter().take(3);
         let lines = problems.map(|problem| words::problem_line(problem, shown.units));
@@ -61,7 +61,7 @@ pub fn told(after: &NotebookOutcome, shown: &Shown) -> String {
 
 /// Everything else that is forecast.
 pub fn forecast(desk: Desk, shown: &Shown) -> Node {
-    let known = desk.known.get();
+    let known = desk.known();
     let (Some(before), Some(after)) = (&known.before, &known.after) else {
         return Node::default();
     };

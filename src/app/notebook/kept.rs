@@ -1,5 +1,6 @@
 //! The notebooks of the device, and what the view of one of them holds.
 
+use std::cell::{Cell, RefCell};
 use std::ops::Deref;
 use std::sync::Arc;
 
@@ -30,6 +31,15 @@ pub struct Known {
     pub after: Option<Arc<NotebookOutcome>>,
 }
 
+thread_local! {
+    // Not in signals: each type in one brings its own copy of their bookkeeping.
+    static KNOWN: RefCell<Known> = RefCell::default();
+    /// Earlier states of the notebook that is shown.
+    static PAST: RefCell<Vec<Notebook>> = const { RefCell::new(Vec::new()) };
+    /// The notebook that was deleted last.
+    static GONE: Cell<Option<KeptNotebook>> = const { Cell::new(None) };
+}
+
 /// The view of the notebooks: made once, for as long as the page stands, so that every answer to an
 /// event holds no more than where it is.
 #[derive(Clone, Copy)]
@@ -38,22 +48,17 @@ pub struct Desk(&'static State);
 /// What it holds.
 pub struct State {
     pub app: App,
-    pub known: RwSignal<Known>,
+    /// Counts the changes of what is known.
+    turn: RwSignal<Option<usize>>,
     /// Seasons lived through so far.
     pub lived: RwSignal<Option<usize>>,
-    /// Counts the states of the notebook: what belongs to an earlier one stops by itself.
-    pub round: StoredValue<u32>,
-    /// What was weighed last, or is being weighed.
-    pub weighed: StoredValue<Option<Notebook>>,
     /// Place of the reading whose boxes are open.
     pub editing: RwSignal<Option<usize>>,
     /// What came of a file, a line each.
     pub said: RwSignal<Option<String>>,
-    /// Earlier states of the notebook that is shown, and how many there are.
-    past: StoredValue<Vec<Notebook>>,
+    /// How many changes can be taken back.
     pub back: RwSignal<Option<usize>>,
-    /// The notebook that was deleted last, and whether there is one.
-    gone: StoredValue<Option<KeptNotebook>>,
+    /// Number of the notebook that was deleted last.
     pub deleted: RwSignal<Option<usize>>,
 }
 
@@ -69,15 +74,11 @@ impl Desk {
     pub fn new(app: App) -> Self {
         Self(Box::leak(Box::new(State {
             app,
-            known: RwSignal::new(Known::default()),
+            turn: RwSignal::new(None),
             lived: RwSignal::new(None),
-            round: StoredValue::new(0),
-            weighed: StoredValue::new(None),
             editing: RwSignal::new(None),
             said: RwSignal::new(None),
-            past: StoredValue::new(Vec::new()),
             back: RwSignal::new(None),
-            gone: StoredValue::new(None),
             deleted: RwSignal::new(None),
         })))
     }
@@ -125,15 +126,31 @@ impl Desk {
 
     /// Shows a notebook, or none. What was half done belongs to the one before.
     pub fn open(self, id: Option<usize>) {
-        self.past.set_value(Vec::new());
         for half_done in [self.back, self.editing, self.deleted, self.app.trial] {
             half_done.set(None);
         }
         self.said.set(None);
-        self.weighed.set_value(None);
-        self.known.set(Known::default());
         self.app.notebook.set(id);
         browser::soon(look_at);
+    }
+
+    /// What is known of the notebook that is shown.
+    pub fn known(self) -> Known {
+        self.turn.get();
+        KNOWN.with_borrow(Known::clone)
+    }
+
+    /// Changes what is known.
+    pub fn learn(self, change: impl FnOnce(&mut Known)) {
+        KNOWN.with_borrow_mut(change);
+        let turn = self.turn.get_untracked().unwrap_or(0);
+        self.turn.set(Some(turn.wrapping_add(1)));
+    }
+
+    /// Forgets what belongs to the notebook that was shown before.
+    pub fn begin_anew(self) {
+        PAST.take();
+        self.learn(|known| *known = Known::default());
     }
 
     fn write(self, notebook: Notebook) {
@@ -158,20 +175,20 @@ impl Desk {
         if after == before {
             return;
         }
-        self.past.update_value(|past| {
+        let back = PAST.with_borrow_mut(|past| {
             if past.len() == MOST_BACK {
                 past.remove(0);
             }
             past.push(before);
+            past.len()
         });
-        self.back.set(Some(self.past.with_value(Vec::len)));
+        self.back.set(Some(back));
         self.write(after);
     }
 
     /// Takes the last change back.
     pub fn take_back(self) {
-        let last = self.past.try_update_value(Vec::pop).flatten();
-        let left = self.past.with_value(Vec::len);
+        let (last, left) = PAST.with_borrow_mut(|past| (past.pop(), past.len()));
         self.back.set((left > 0).then_some(left));
         if let Some(notebook) = last {
             self.editing.set(None);
@@ -189,7 +206,7 @@ impl Desk {
                 .into_iter()
                 .position(|kept| Some(kept.id as usize) == id);
             let gone = place.map(|place| store.notebooks.remove(place));
-            self.gone.set_value(gone);
+            GONE.set(gone);
         });
         self.deleted.set(id);
         browser::focus_soon("notebook-undelete");
@@ -197,11 +214,11 @@ impl Desk {
 
     /// Takes that back.
     pub fn undelete(self) {
-        if let Some(kept) = self.gone.try_update_value(Option::take).flatten() {
+        if let Some(kept) = GONE.take() {
             let id = kept.id as usize;
             self.app.store.update(|store| {
-                store.notebooks.push(kept);
-                store.notebooks.sort_by_key(|kept| kept.id);
+                let before = store.notebooks.iter().filter(|it| it.id < kept.id).count();
+                store.notebooks.insert(before, kept);
             });
             self.open(Some(id));
         }

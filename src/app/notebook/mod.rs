@@ -35,6 +35,7 @@ pub fn page(app: App) -> Node {
 /// The notebook that is shown, with its paper.
 #[wasm_split(notebook, fallible, preload(fetch_notebook))]
 fn notebook(desk: Desk) -> Result<Node, Missing> {
+    desk.begin_anew();
     Effect::new(move |_| desk.weigh(desk.notebook().as_ref()));
     // What is weighed for a page that was left ends.
     on_cleanup(move || desk.weigh(None));

@@ -1,7 +1,5 @@
 //! What is printed of a notebook: readings, forecast, top-up and close on one page.
 
-use leptos::prelude::*;
-
 use super::kept::{Desk, Shown, finished};
 use super::{closing, forecast};
 use crate::app::browser::dom::{Node, el};
@@ -15,7 +13,7 @@ const DENSE: usize = 12;
 pub fn paper(desk: Desk, shown: &Shown) -> Node {
     let units = shown.units;
     let notebook = finished(&shown.notebook);
-    let known = desk.known.get();
+    let known = desk.known();
     let rows = notebook.readings.iter();
     let rows = rows.map(|reading| words::reading_cells(reading, units).to_vec());
     let cuts = notebook.harvest.iter();

@@ -1,6 +1,7 @@
 //! A notebook weighed between the reader's touches, in slices short enough that no key press waits for
 //! one; a newer state of it wins.
 
+use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 use std::time::Duration;
 
@@ -16,6 +17,13 @@ use crate::plan::notebook::Notebook;
 const SLICE_MS: f64 = 8.0;
 /// How long a notebook must stay as it is before it is weighed.
 const SETTLED: Duration = Duration::from_millis(400);
+
+thread_local! {
+    /// Counts the states of the notebook: what belongs to an earlier one stops by itself.
+    static ROUND: Cell<u32> = const { Cell::new(0) };
+    /// What was weighed last, or is being weighed.
+    static WEIGHED: RefCell<Option<Notebook>> = const { RefCell::new(None) };
+}
 
 /// What is not weighed changes nothing.
 fn bare(notebook: &Notebook) -> Notebook {
@@ -40,18 +48,17 @@ impl Desk {
     /// Begins to weigh the notebook that is shown, where it is another than before.
     pub fn weigh(self, notebook: Option<&Notebook>) {
         let now = notebook.map(bare);
-        let before = self.weighed.get_value();
-        self.weighed.set_value(now.clone());
+        let before = WEIGHED.replace(now.clone());
         if before == now {
             return;
         }
-        let round = self.round.get_value().wrapping_add(1);
-        self.round.set_value(round);
+        let round = ROUND.get().wrapping_add(1);
+        ROUND.set(round);
         let Some(now) = now else {
             return;
         };
         let same_plan = before.is_some_and(|before| unread(&before) == unread(&now));
-        self.known.update(|known| {
+        self.learn(|known| {
             known.working = true;
             known.beyond = false;
             if !same_plan {
@@ -62,16 +69,16 @@ impl Desk {
         set_timeout(move || self.start(round, now, !same_plan), SETTLED);
     }
 
-    fn goes_on(self, round: u32) -> bool {
-        self.round.get_value() == round
+    fn goes_on(round: u32) -> bool {
+        ROUND.get() == round
     }
 
     /// `alone`: the plan without its readings, first.
     fn start(self, round: u32, notebook: Notebook, alone: bool) {
-        if !self.goes_on(round) {
+        if !Self::goes_on(round) {
             return;
         }
-        let alone = alone || self.known.with_untracked(|known| known.before.is_none());
+        let alone = alone || untrack(|| self.known()).before.is_none();
         let tracker = if alone {
             Tracker::new(&unread(&notebook), SEASONS)
         } else {
@@ -83,22 +90,24 @@ impl Desk {
                 browser::next(move || self.live_on(round, notebook, alone, tracker));
             }
             // What is wrong stands beside its entry; the figures of before stay.
-            Err(_) => self.known.update(|known| known.working = false),
+            Err(_) => self.learn(|known| known.working = false),
         }
     }
 
     /// Lives through seasons for one slice.
     fn live_on(self, round: u32, notebook: Notebook, alone: bool, mut tracker: Box<Tracker>) {
-        if !self.goes_on(round) {
+        if !Self::goes_on(round) {
             return;
         }
         let until = browser::now_ms() + SLICE_MS;
         let done = loop {
             match tracker.advance(1) {
                 Err(_) => {
-                    return self.known.set(Known {
-                        beyond: true,
-                        ..Known::default()
+                    return self.learn(|known| {
+                        *known = Known {
+                            beyond: true,
+                            ..Known::default()
+                        };
                     });
                 }
                 Ok(true) => break true,
@@ -119,13 +128,13 @@ impl Desk {
     }
 
     fn sum_up(self, round: u32, notebook: Notebook, alone: bool, tracker: &Tracker) {
-        if !self.goes_on(round) {
+        if !Self::goes_on(round) {
             return;
         }
         let outcome = Arc::new(tracker.outcome());
         let only = unread(&notebook) == notebook;
         let more = alone && !only;
-        self.known.update(|known| {
+        self.learn(|known| {
             if alone {
                 known.before = Some(Arc::clone(&outcome));
             }
