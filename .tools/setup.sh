@@ -67,6 +67,15 @@ need_cargo_tool() {
         cargo install --quiet --root "$folder" --version "$version" "$crate" "$@"
 }
 
+# This tool cannot tell its version; its folder's name does.
+need_wasm_split() {
+    [ -x "$wasm_split_dir/bin/wasm-split-cli" ] && return
+    say "building wasm_split_cli_support $WASM_SPLIT into $wasm_split_dir (once for all clones; some minutes)"
+    env -u RUSTFLAGS -u CARGO_TARGET_DIR -u CARGO_BUILD_TARGET \
+        cargo install --quiet --root "$wasm_split_dir" --version "$WASM_SPLIT" --locked \
+        --features build-binary wasm_split_cli_support
+}
+
 need_node() {
     local oldest=$1 purpose=$2
     have node && have npm || debian_packages "$purpose" nodejs npm
@@ -116,7 +125,7 @@ check_versions() {
     grep -qF "wasm-bindgen = { version = \"=$WASM_BINDGEN\"" Cargo.toml ||
         fail "Cargo.toml must ask for wasm-bindgen =$WASM_BINDGEN, as .tools/versions does."
     local pair
-    for pair in "\"binaryen\": \"$BINARYEN\"" "\"playwright-core\": \"$PLAYWRIGHT_CORE\""; do
+    for pair in "\"binaryen\": \"$BINARYEN\"" "\"playwright-core\": \"$PLAYWRIGHT_CORE\"" "\"lighthouse\": \"$LIGHTHOUSE\""; do
         grep -qF "$pair" tests/browser/package.json ||
             fail "tests/browser/package.json must say $pair, as .tools/versions does."
     done
@@ -144,6 +153,7 @@ need_npm_packages
 need_cargo_tool "$trunk_dir" trunk trunk "$TRUNK" --locked
 # Not --locked: the crate's own lock file asks for more than it needs, and takes longer.
 need_cargo_tool "$wasm_bindgen_dir" wasm-bindgen wasm-bindgen-cli "$WASM_BINDGEN"
+need_wasm_split
 [ "$job" = page ] && exit
 need_node "$NODE_FOR_TESTS" "the browser tests"
 need_browser

@@ -128,6 +128,55 @@ impl Fall {
     }
 }
 
+/// How a fall ends, without its days: what the comparison of pipes needs, in a twentieth of the work.
+struct Ends {
+    /// Days after planting in which the boards come to rest.
+    rest_day: Option<u32>,
+    last: State,
+    dry: bool,
+}
+
+impl Ends {
+    /// As [`Fall::follow`] ends; looks once a day.
+    fn follow(tank: &Tank, filled: &Filled, course: &PlantCourse) -> Option<Self> {
+        let floats = matches!(tank.cover(), Cover::Floating { .. });
+        let hours = &course.hours;
+        let left = |index: usize| filled.volume - hours[index].drawn;
+        let dry = (0..hours.len()).find(|&index| left(index).get::<liter>() <= 0.0);
+        let until = dry.map_or(hours.len(), |hour| hour + 1);
+        let looks = (0..until)
+            .step_by(24)
+            .chain(dry.filter(|hour| hour % 24 != 0));
+        let mut draught = filled.draught;
+        let mut last: Option<State> = None;
+        let mut rest_day = None;
+        for index in looks {
+            let yesterday = draught;
+            if index % 24 == 0 {
+                draught = tank
+                    .draught(tank.floating_mass(hours[index].head))
+                    .unwrap_or(draught);
+            }
+            let guess = last.map_or(filled.state.level, |state| state.level);
+            let state = tank.state(left(index), draught, guess);
+            if floats && rest_day.is_none() && !state.afloat {
+                // Within a day the level only falls: it happened in the hours since the last look
+                // when the hour before this one finds the boards at rest.
+                let before = index
+                    .checked_sub(1)
+                    .filter(|&hour| !tank.state(left(hour), yesterday, state.level).afloat);
+                rest_day = Some(day_of(before.unwrap_or(index)));
+            }
+            last = Some(state);
+        }
+        Some(Self {
+            rest_day,
+            last: last?,
+            dry: dry.is_some(),
+        })
+    }
+}
+
 /// Days after planting in which an hour falls.
 pub(super) fn day_of(hour: usize) -> u32 {
     u32::try_from(hour / 24).unwrap_or(u32::MAX)
@@ -249,8 +298,8 @@ fn pipe_row(
     let Ok(filled) = fill::fill(sound, &tank, own_fill) else {
         return Ok(too_low);
     };
-    let fall = Fall::follow(&tank, &filled, course);
-    let last = fall.last().ok_or(Beyond)?;
+    let ends = Ends::follow(&tank, &filled, course).ok_or(Beyond)?;
+    let last = ends.last;
     let (gap, left) = (
         last.gap().get::<centimeter>(),
         last.level.get::<centimeter>(),
@@ -261,9 +310,9 @@ fn pipe_row(
         PipeVerdict::TankTooLow
     } else if !filled.state.afloat {
         PipeVerdict::RestsAtPlanting
-    } else if fall.dry_hour.is_some() {
+    } else if ends.dry {
         PipeVerdict::RunsOut
-    } else if fall.rest_hour.is_none() {
+    } else if ends.rest_day.is_none() {
         PipeVerdict::NeverRests
     } else if gap < SOUND_GAP_CM.0 {
         PipeVerdict::GapTooSmall
@@ -276,9 +325,54 @@ fn pipe_row(
     };
     Ok(row(
         filled.depth.get::<centimeter>(),
-        fall.rest_hour.map(day_of),
+        ends.rest_day,
         gap,
         left,
         verdict,
     ))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::{Example, check};
+    use crate::season;
+
+    /// Looking once a day finds what living every hour finds, for every size of pipe, whether boards
+    /// rest early, late or never, and whether the tank runs dry.
+    #[test]
+    fn looking_once_a_day_ends_as_living_every_hour_does() {
+        let mut rests = 0;
+        for (height, target) in [("30", "150"), ("22", "150"), ("40", "600"), ("25", "900")] {
+            let mut plan = Example::FloatingBoards.plan();
+            plan.container.height_cm = height.into();
+            plan.crop.target_head_g = target.into();
+            let Ok(sound) = check(&plan) else { continue };
+            for size in PipeChoice::ALL.iter().filter_map(|size| size.pipe()) {
+                let pipe = (
+                    Length::new::<millimeter>(size.outside_diameter_mm),
+                    Length::new::<millimeter>(size.wall_mm),
+                );
+                let Ok(tank) = Tank::new(&sound, Some(pipe)) else {
+                    continue;
+                };
+                let Ok(course) = season::plants(&sound, crate::advice::open_area(&sound)) else {
+                    continue;
+                };
+                let Ok(filled) = fill::fill(&sound, &tank, None) else {
+                    continue;
+                };
+                let hourly = Fall::follow(&tank, &filled, &course);
+                let daily = Ends::follow(&tank, &filled, &course).expect("a first day");
+                let last = hourly.last().expect("a first day");
+                assert_eq!(daily.rest_day, hourly.rest_hour.map(day_of));
+                assert_eq!(daily.dry, hourly.dry_hour.is_some());
+                // Both find the level within a nanometre, from different guesses.
+                let apart = (daily.last.level - last.level).get::<millimeter>().abs();
+                assert!(apart < 1e-5, "{apart} mm");
+                rests += usize::from(daily.rest_day.is_some_and(|day| day > 0));
+            }
+        }
+        assert!(rests > 10, "boards hardly ever rest: {rests}");
+    }
 }

@@ -27,7 +27,7 @@ pub fn card() -> Node {
     };
     // A long list of salts or cautions still has to fit on one page.
     let lines = Memo::new(move |_| {
-        app.outcome.with(|outcome| {
+        app.settled_with(|outcome| {
             outcome.as_ref().map_or(0, |outcome| {
                 let units = app.units.get();
                 let alarms = words::alarms(outcome, units).len();
@@ -51,7 +51,7 @@ pub fn card() -> Node {
             if app.has_problems() {
                 return el("p").child(words::CARD_WAITS);
             }
-            app.outcome.with(|outcome| match outcome.as_ref() {
+            app.settled_with(|outcome| match outcome.as_ref() {
                 Some(outcome) => body(outcome, app.units.get()),
                 None => Node::default(),
             })

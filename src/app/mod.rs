@@ -49,9 +49,11 @@ pub fn mount() {
         });
     } else {
         show();
-        // While the first page is read.
-        wasm_bindgen_futures::spawn_local(async {
-            let _ = fetch_plan().await;
+        // While the first page is read, and not in the way of it.
+        browser::after_paint(|| {
+            wasm_bindgen_futures::spawn_local(async {
+                let _ = fetch_plan().await;
+            });
         });
     }
 }

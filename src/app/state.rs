@@ -3,6 +3,7 @@
 
 mod notebooks;
 mod plans;
+mod settled;
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -149,7 +150,8 @@ pub struct App {
     /// Number of the notebook that is shown, if one is.
     pub notebook: RwSignal<Option<usize>>,
     /// The open plan's link with the page's address before it.
-    pub address: Memo<Option<String>>,
+    pub address: RwSignal<Option<String>>,
+    settled: RwSignal<Latest>,
 }
 
 /// What a file holds.
@@ -242,27 +244,12 @@ impl App {
             elsewhere: RwSignal::new(false),
             trial: RwSignal::new(None),
             notebook: RwSignal::new(None),
-            address: Memo::new(move |_| {
-                let engine = engine.get()?;
-                let link = plan.with(|plan| (engine.link)(plan.as_ref()?))?;
-                Some(format!("{}#{link}", browser::page_address()))
-            }),
+            settled: RwSignal::new(Latest(None)),
+            address: RwSignal::new(None),
         };
-        let asked = StoredValue::new(false);
-        Effect::watch(
-            move || store.get(),
-            move |now, _, _| {
-                if usable && !app.elsewhere.get_untracked() {
-                    app.note(browser::keep(now, false));
-                    if app.keeps.get_untracked() && !now.plans.is_empty() && !asked.get_value() {
-                        asked.set_value(true);
-                        browser::ask_to_persist();
-                    }
-                }
-            },
-            false,
-        );
+        app.settle_from_now_on();
         if usable {
+            app.keep_from_now_on();
             browser::on_change_elsewhere(move || {
                 let other = store.with_untracked(browser::stored_elsewhere).is_some();
                 app.elsewhere.set(other);

@@ -14,7 +14,10 @@ const metric = { context: { locale: "en-GB" } };
 /** Opens an address in a fresh profile. */
 const openAddress = (t, site, address) => Screen.open(t, { site, path: address.slice(site.url.length), ...metric });
 
-const linkOf = (screen) => screen.page.locator("#link").inputValue();
+const linkOf = async (screen) => {
+  await screen.settled();
+  return screen.page.locator("#link").inputValue();
+};
 const offer = (screen) => screen.page.locator(".offer");
 
 for (const example of EXAMPLES) {

@@ -53,9 +53,9 @@ if (process.argv[1]?.endsWith(".test.mjs")) after(() => browser?.then((running) 
 
 /** Serves the built site, by default from below a folder, as many static hosts do.
  *  See `serve` for what can be done with the result. */
-export async function startServer(t, { folder = DIST, base = "/some/folder/" } = {}) {
+export async function startServer(t, { folder = DIST, base = "/some/folder/", packed = false } = {}) {
   assert.ok(existsSync(join(folder, "index.html")), `no page in ${folder}: build it first (make dist)`);
-  const site = await serve(folder, { base });
+  const site = await serve(folder, { base, packed });
   atEnd(t, () => site.close());
   return site;
 }

@@ -122,7 +122,8 @@ export class Screen {
   }
 
   /** The stored text, character by character, or null. */
-  stored(key = STORE) {
+  async stored(key = STORE) {
+    await this.settled();
     return this.page.evaluate((name) => localStorage.getItem(name), key);
   }
 
@@ -188,6 +189,13 @@ export class Screen {
   /** Leaves so many lines on the shelf, the first ones. */
   async shortenShelf(lines) {
     while ((await this.shelf.count()) > lines) await this.button("Remove the last line").click();
+  }
+
+  /** Waits for what follows an edit once it has been painted: the kept text, the link, the papers. */
+  settled() {
+    return this.page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(done))))),
+    );
   }
 
   /** Opens every folded part of the page. */
@@ -347,6 +355,7 @@ export class Screen {
 
   /** The card's parts as written: each heading, line, table row and paragraph. */
   async cardLines() {
+    await this.settled();
     const lines = await this.page
       .locator(".card :is(h2, h3, p, li, tr)")
       .evaluateAll((all) => all.map((line) => [...line.childNodes].map((part) => part.textContent)));

@@ -8,6 +8,7 @@ import { createServer } from "node:http";
 import { extname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
+import { brotliCompressSync } from "node:zlib";
 
 const LOOPBACK = "127.0.0.1";
 const TYPES = {
@@ -26,16 +27,17 @@ const TYPES = {
 
 /** Serves `folder` below the path `base`. Port 0 is any free one; a busy port is an error.
  *  `site.folder` may be changed while it runs, as a new release would change it; `site.answers`
- *  set to false makes every request fail, as if the host were gone.
+ *  set to false makes every request fail, as if the host were gone. `packed` sends texts and programs
+ *  with brotli, as static hosts do.
  *  @returns {Promise<{url: string, folder: string, answers: boolean, close: () => Promise<void>}>} */
-export async function serve(folder, { port = 0, base = "/" } = {}) {
-  const site = { folder, answers: true };
+export async function serve(folder, { port = 0, base = "/", packed = false } = {}) {
+  const site = { folder, answers: true, packed: packed ? new Map() : undefined };
   const server = createServer((request, response) => {
     if (!site.answers) {
       request.destroy();
       return;
     }
-    answer(site.folder, base, request, response).catch(() => response.destroy());
+    answer(site, base, request, response).catch(() => response.destroy());
   });
   await new Promise((listening, failed) => {
     server.once("error", failed).listen(port, LOOPBACK, listening);
@@ -49,8 +51,8 @@ export async function serve(folder, { port = 0, base = "/" } = {}) {
   return site;
 }
 
-async function answer(folder, base, request, response) {
-  const file = fileFor(folder, base, request);
+async function answer(site, base, request, response) {
+  const file = fileFor(site.folder, base, request);
   const found = file && (await stat(file).catch(() => undefined));
   if (!found?.isFile()) {
     response.writeHead(404, { "content-type": TYPES[".txt"] }).end("Not here.\n");
@@ -63,7 +65,14 @@ async function answer(folder, base, request, response) {
     "content-length": found.size,
     "x-content-type-options": "nosniff",
   };
-  response.writeHead(200, headers).end(request.method === "HEAD" ? undefined : await readFile(file));
+  let bytes = await readFile(file);
+  if (site.packed && extname(file) !== ".png") {
+    if (!site.packed.has(file)) site.packed.set(file, brotliCompressSync(bytes));
+    bytes = site.packed.get(file);
+    headers["content-encoding"] = "br";
+    headers["content-length"] = bytes.length;
+  }
+  response.writeHead(200, headers).end(request.method === "HEAD" ? undefined : bytes);
 }
 
 /** The file that a request asks for, or undefined where it leaves the folder or is no plain read. */

@@ -123,6 +123,20 @@ pub fn soon(what: impl FnOnce() + 'static) {
     leptos::prelude::request_animation_frame(what);
 }
 
+/// Runs something once what is known now has been painted.
+pub fn after_paint(what: impl FnOnce() + 'static) {
+    soon(move || next(what));
+}
+
+/// Runs something whenever the page is about to be printed, hidden or left.
+pub fn before_it_is_too_late(what: impl Fn() + Clone + 'static) {
+    for event in ["beforeprint", "pagehide", "visibilitychange"] {
+        let what = what.clone();
+        // For as long as the page stands.
+        let _ = leptos::prelude::window_event_listener_untyped(event, move |_| what());
+    }
+}
+
 /// Whether the browser's language region is one that measures in inches and gallons.
 pub fn prefers_us_units() -> bool {
     leptos::prelude::window()

@@ -255,6 +255,17 @@ impl StandingElement {
     fn become_like(&mut self, element: Element, drawing: bool) {
         let drawing = drawing || self.tag == "svg";
         let node = &self.node;
+        for (listener, (_, handler)) in self.listeners.iter().zip(element.handlers) {
+            listener.handler.replace(handler);
+        }
+        // Who describes a fold anew must know that it stands open before its contents are compared.
+        if self.tag == "details"
+            && node.has_attribute("open")
+            && let Ok(event) = web_sys::Event::new("toggle")
+        {
+            // Nobody can forbid a fold to be open.
+            let _ = node.dispatch_event(&event);
+        }
         match_up(&mut self.parts, element.parts, drawing, &|part| {
             part.put(node, None);
         });
@@ -264,9 +275,6 @@ impl StandingElement {
                 Set::Live(effect) => effect.take_value().flatten(),
             };
             *set = Set::of(*kind, value, node, before);
-        }
-        for (listener, (_, handler)) in self.listeners.iter().zip(element.handlers) {
-            listener.handler.replace(handler);
         }
     }
 

@@ -1,0 +1,86 @@
+//! What may come a moment after an edit, so that a key press is answered first: the kept text, the
+//! link, and what is only seen on paper.
+
+use std::cell::Cell;
+use std::rc::Rc;
+
+use leptos::prelude::*;
+
+use super::{App, Latest};
+use crate::app::browser;
+
+impl App {
+    /// Keeps the plans whenever they change, where the browser lets it.
+    pub(super) fn keep_from_now_on(self) {
+        let asked = Cell::new(false);
+        let write = move || {
+            if self.elsewhere.get_untracked() {
+                return;
+            }
+            let written = self
+                .store
+                .with_untracked(|store| browser::keep(store, false));
+            self.note(written);
+            let any = self.store.with_untracked(|store| !store.plans.is_empty());
+            if self.keeps.get_untracked() && any && !asked.replace(true) {
+                browser::ask_to_persist();
+            }
+        };
+        at_leisure(move || self.store.track(), write);
+    }
+
+    /// Lets the link and the papers follow the plan.
+    pub(super) fn settle_from_now_on(self) {
+        let follow = move || {
+            self.engine.track();
+            self.plan.track();
+            self.outcome.track();
+        };
+        let settle = move || {
+            let outcome = self.outcome.get_untracked();
+            if self.settled.with_untracked(|settled| *settled != outcome) {
+                self.settled.set(outcome);
+            }
+            let address = self.engine.get_untracked().and_then(|engine| {
+                let link = self
+                    .plan
+                    .with_untracked(|plan| (engine.link)(plan.as_ref()?))?;
+                Some(format!("{}#{link}", browser::page_address()))
+            });
+            if self.address.with_untracked(|known| *known != address) {
+                self.address.set(address);
+            }
+        };
+        at_leisure(follow, settle);
+    }
+
+    /// The outcome as the papers know it: a moment behind the page's.
+    pub fn settled_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
+        self.settled.with(read)
+    }
+}
+
+/// Does something once the page was painted after a change of what `follow` reads; at once when the
+/// page is printed or left.
+fn at_leisure(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
+    let due = Rc::new(Cell::new(false));
+    let act = Rc::new(act);
+    let when_due = {
+        let due = due.clone();
+        move || {
+            if due.replace(false) {
+                act();
+            }
+        }
+    };
+    browser::before_it_is_too_late(when_due.clone());
+    Effect::watch(
+        follow,
+        move |(), _, _| {
+            if !due.replace(true) {
+                browser::after_paint(when_due.clone());
+            }
+        },
+        false,
+    );
+}
