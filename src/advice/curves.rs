@@ -71,7 +71,7 @@ pub fn curves(season: &SeasonOutcome, units: UnitSystem) -> [Curve; 3] {
 }
 
 /// The least of a few round figures times a power of ten that is not below a value; 1 for nothing.
-fn round_up(value: f64) -> f64 {
+pub(super) fn round_up(value: f64) -> f64 {
     const STEPS: [f64; 10] = [1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0];
     if !(value.is_finite() && value > 0.0) {
         return 1.0;

@@ -12,7 +12,8 @@ use super::browser;
 use super::state::{App, Brought, app};
 use super::words;
 use crate::plan::{
-    FileError, LONGEST_FILE, Plan, plans_from_file, plans_to_file, trials_from_file,
+    FileError, LONGEST_FILE, Plan, notebooks_from_file, plans_from_file, plans_to_file,
+    trials_from_file,
 };
 use crate::solve;
 
@@ -153,7 +154,7 @@ pub fn files() -> Node {
             app.plan_is_open().then(|| {
                 action("quiet", words::SAVE_PLAN, move || {
                     let plan: Vec<Plan> = app.plan.get_untracked().into_iter().collect();
-                    browser::save_file(words::PLAN_FILE, &plans_to_file(&plan, &[]));
+                    browser::save_file(words::PLAN_FILE, &plans_to_file(&plan, &[], &[]));
                 })
             })
         }))
@@ -181,7 +182,7 @@ pub fn files() -> Node {
 fn save_all(app: App) {
     browser::save_file(
         words::PLANS_FILE,
-        &plans_to_file(&app.all_plans(), &app.all_trials()),
+        &plans_to_file(&app.all_plans(), &app.all_trials(), &app.all_notebooks()),
     );
 }
 
@@ -190,12 +191,12 @@ pub fn take_file(app: App, file: browser::File) {
     browser::read_file(file, LONGEST_FILE, move |text| {
         let found = text.ok_or(FileError::TooLong).and_then(|text| {
             let trials = trials_from_file(&text).unwrap_or_default();
+            let notebooks = notebooks_from_file(&text).unwrap_or_default();
+            let no_more = trials.is_empty() && notebooks.is_empty();
             match plans_from_file(&text) {
-                Ok(plans) if plans.is_empty() && trials.is_empty() => {
-                    Err(FileError::NotPlans { line: 0 })
-                }
-                Err(error) if trials.is_empty() => Err(error),
-                plans => Ok((plans.unwrap_or_default(), trials)),
+                Ok(plans) if plans.is_empty() && no_more => Err(FileError::NotPlans { line: 0 }),
+                Err(error) if no_more => Err(error),
+                plans => Ok((plans.unwrap_or_default(), trials, notebooks)),
             }
         });
         app.brought.set(Some(Brought::File(found)));
@@ -225,13 +226,14 @@ pub fn offer() -> Node {
                 }
             },
             Brought::File(Err(error)) => (vec![words::file_error(error)], None),
-            Brought::File(Ok((plans, trials))) => {
-                let lines = words::in_file(&plans, &trials);
-                let all = (plans.clone(), trials.clone());
+            Brought::File(Ok((plans, trials, notebooks))) => {
+                let lines = words::in_file(&plans, &trials, &notebooks);
+                let all = (plans.clone(), trials.clone(), notebooks.clone());
                 let add = action("main", words::ADD_THEM, move || {
                     app.put_away();
                     app.add_all(plans.clone());
                     app.add_trials(trials.clone());
+                    app.add_notebooks(notebooks.clone());
                 });
                 let replace = (!app.shelf().is_empty()).then(|| {
                     several()
@@ -240,6 +242,7 @@ pub fn offer() -> Node {
                             app.put_away();
                             app.replace_all(all.0.clone());
                             app.replace_trials(all.1.clone());
+                            app.replace_notebooks(all.2.clone());
                         }))
                         .child(el("p").child(words::REPLACE_MORE))
                 });

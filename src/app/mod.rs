@@ -12,6 +12,7 @@ mod glossary;
 mod hand_on;
 mod handout;
 mod materials;
+mod notebook;
 mod results;
 mod shelf;
 mod state;
@@ -79,6 +80,7 @@ fn page(found: Found) -> Node {
             move || shown(Piece::Plan, || browser::focus_soon("step-1")),
             welcome::welcome,
         ))
+        .child(el("div").class("notebooks").child(notebook::page(app)))
         .child(el("div").class("trials").child(trial::trials(app)))
         .child(glossary::glossary())
         .child(el("footer").class("foot").child(el("p").child(words::FOOT)))

@@ -1,6 +1,7 @@
 //! What the page holds: the kept plans, which one is open, the units, and what follows from them.
 //! Everything that can be derived is derived.
 
+mod notebooks;
 mod plans;
 mod settled;
 
@@ -13,6 +14,7 @@ use super::browser::{self, Found, Written};
 use super::building::Paper;
 use crate::advice::{Change, Fact, Outcome};
 use crate::catalog::Keyed;
+use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
 use crate::plan::{Entry, Field, FileError, Kept, Plan, Problem, Store, UnitSystem};
 
@@ -145,10 +147,15 @@ pub struct App {
     pub elsewhere: RwSignal<bool>,
     /// Number of the trial that is shown, if one is.
     pub trial: RwSignal<Option<usize>>,
+    /// Number of the notebook that is shown, if one is.
+    pub notebook: RwSignal<Option<usize>>,
     /// The open plan's link with the page's address before it.
     pub address: RwSignal<Option<String>>,
     settled: RwSignal<Latest>,
 }
+
+/// What a file holds.
+pub type Filed = (Vec<Plan>, Vec<Trial>, Vec<Notebook>);
 
 /// What came from outside.
 #[derive(Clone, Debug, PartialEq)]
@@ -156,7 +163,7 @@ pub enum Brought {
     /// By a link, as it stands in the address.
     Link(String),
     /// In a file.
-    File(Result<(Vec<Plan>, Vec<Trial>), FileError>),
+    File(Result<Filed, FileError>),
 }
 
 impl App {
@@ -236,6 +243,7 @@ impl App {
             brought: RwSignal::new(None),
             elsewhere: RwSignal::new(false),
             trial: RwSignal::new(None),
+            notebook: RwSignal::new(None),
             settled: RwSignal::new(Latest(None)),
             address: RwSignal::new(None),
         };

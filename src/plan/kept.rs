@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::members::members;
 use super::model::{LabelPlan, Plan, SaltLine, VERSION as PLAN_VERSION};
+use super::notebook::{NOTEBOOK_VERSION, Notebook};
 use super::trial::{Trial, VERSION as TRIAL_VERSION};
 use super::{Entry, UnitSystem};
 use crate::catalog::Keyed;
@@ -48,6 +49,9 @@ pub struct Store {
     /// The trials.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub trials: Vec<KeptTrial>,
+    /// The notebooks of crops under way.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub notebooks: Vec<KeptNotebook>,
 }
 
 members! {
@@ -58,6 +62,15 @@ pub struct KeptTrial {
     pub id: u32,
     /// The trial.
     pub trial: Trial,
+}
+
+/// One kept notebook.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct KeptNotebook {
+    /// Number that is unique among the notebooks of this device; 0 in files.
+    pub id: u32,
+    /// The notebook.
+    pub notebook: Notebook,
 }
 
 /// Blends and salts of the grower's own, which all plans share.
@@ -141,6 +154,10 @@ impl Store {
                 .trials
                 .iter()
                 .any(|kept| kept.trial.version > TRIAL_VERSION)
+            || store
+                .notebooks
+                .iter()
+                .any(|kept| kept.notebook.version > NOTEBOOK_VERSION)
         {
             return Err(FileError::NewerVersion);
         }
@@ -158,14 +175,14 @@ impl Store {
     }
 }
 
-/// Writes a file that holds these plans and trials.
+/// Writes a file that holds these plans, trials and notebooks.
 ///
 /// ```
 /// use slackwater::plan::{Example, plans_from_file, plans_to_file};
 /// let plans = [Example::Bucket.plan()];
-/// assert_eq!(plans_from_file(&plans_to_file(&plans, &[])).unwrap(), plans);
+/// assert_eq!(plans_from_file(&plans_to_file(&plans, &[], &[])).unwrap(), plans);
 /// ```
-pub fn plans_to_file(plans: &[Plan], trials: &[Trial]) -> String {
+pub fn plans_to_file(plans: &[Plan], trials: &[Trial], notebooks: &[Notebook]) -> String {
     let store = Store {
         kind: KIND.to_owned(),
         plans: plans
@@ -180,6 +197,13 @@ pub fn plans_to_file(plans: &[Plan], trials: &[Trial]) -> String {
             .map(|trial| KeptTrial {
                 id: 0,
                 trial: trial.clone(),
+            })
+            .collect(),
+        notebooks: notebooks
+            .iter()
+            .map(|notebook| KeptNotebook {
+                id: 0,
+                notebook: notebook.clone(),
             })
             .collect(),
         ..Store::default()
@@ -231,6 +255,32 @@ pub fn trials_from_file(text: &str) -> Result<Vec<Trial>, FileError> {
     }
     let trials = Store::read(text)?.trials;
     Ok(trials.into_iter().map(|kept| kept.trial).collect())
+}
+
+/// Reads the notebooks of a file, as [`plans_from_file`] does the plans; a single notebook document is
+/// such a file too.
+///
+/// # Errors
+/// [`FileError`].
+pub fn notebooks_from_file(text: &str) -> Result<Vec<Notebook>, FileError> {
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    if text.len() > LONGEST_FILE {
+        return Err(FileError::TooLong);
+    }
+    // Any JSON object without odd members reads as a notebook without a plan; a trial has one too,
+    // and no readings.
+    if text.contains("\"readings\"") {
+        match Notebook::from_json(text) {
+            Ok(notebook) if notebook.plan == Plan::default() => {}
+            Ok(notebook) => return Ok(vec![notebook]),
+            Err(problem) if matches!(problem.kind, super::ProblemKind::NewerVersion { .. }) => {
+                return Err(FileError::NewerVersion);
+            }
+            Err(_) => {}
+        }
+    }
+    let notebooks = Store::read(text)?.notebooks;
+    Ok(notebooks.into_iter().map(|kept| kept.notebook).collect())
 }
 
 #[cfg(test)]
@@ -291,7 +341,7 @@ mod tests {
             plans_from_file(&format!("\u{feff}{}", stored.write())),
             Ok(vec![plan])
         );
-        assert_eq!(plans_from_file(&plans_to_file(&[], &[])), Ok(vec![]));
+        assert_eq!(plans_from_file(&plans_to_file(&[], &[], &[])), Ok(vec![]));
     }
 
     #[test]
@@ -301,7 +351,7 @@ mod tests {
             treatments: vec![Treatment::default()],
             ..Trial::default()
         };
-        let file = plans_to_file(&[Example::Bucket.plan()], &[trial.clone()]);
+        let file = plans_to_file(&[Example::Bucket.plan()], &[trial.clone()], &[]);
         assert_eq!(trials_from_file(&file), Ok(vec![trial.clone()]));
         assert_eq!(plans_from_file(&file).map(|plans| plans.len()), Ok(1));
         let alone = serde_json::to_string(&trial).expect("text");
@@ -314,8 +364,39 @@ mod tests {
         assert_eq!(trials_from_file("7"), Err(FileError::NotPlans { line: 1 }));
         trial.version = 99;
         let text = serde_json::to_string(&trial).expect("text");
-        for text in [text, plans_to_file(&[], &[trial])] {
+        for text in [text, plans_to_file(&[], &[trial], &[])] {
             assert_eq!(trials_from_file(&text), Err(FileError::NewerVersion));
+        }
+    }
+
+    #[test]
+    fn notebooks_travel_with_plans_and_alone() {
+        let mut notebook = Notebook::begin(&Example::Bottle.plan());
+        notebook.readings = vec![crate::plan::notebook::Reading::default()];
+        notebook.closed = true;
+        let store = Store {
+            version: VERSION,
+            notebooks: vec![KeptNotebook {
+                id: 4,
+                notebook: notebook.clone(),
+            }],
+            ..Store::default()
+        };
+        assert_eq!(Store::read(&store.write()), Ok(store));
+        let file = plans_to_file(&[Example::Bucket.plan()], &[], &[notebook.clone()]);
+        assert_eq!(notebooks_from_file(&file), Ok(vec![notebook.clone()]));
+        assert_eq!(plans_from_file(&file).map(|plans| plans.len()), Ok(1));
+        let alone = notebook.to_json();
+        assert_eq!(notebooks_from_file(&alone), Ok(vec![notebook.clone()]));
+        assert_eq!(trials_from_file(&alone), Ok(vec![]));
+        assert!(plans_from_file(&alone).is_err());
+        for other in [Example::Bucket.plan().to_json(), "{}".to_owned()] {
+            assert_eq!(notebooks_from_file(&other), Ok(vec![]));
+        }
+        assert!(notebooks_from_file("7").is_err());
+        notebook.version = 99;
+        for text in [notebook.to_json(), plans_to_file(&[], &[], &[notebook])] {
+            assert_eq!(notebooks_from_file(&text), Err(FileError::NewerVersion));
         }
     }
 }

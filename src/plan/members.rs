@@ -62,6 +62,7 @@ pub(crate) trait Choice {
 pub(crate) enum Value<'a> {
     Number(f64),
     Whole(u32),
+    Flag(bool),
     Text(&'a str),
     Group(&'a dyn Members),
     List(&'a dyn Lines),
@@ -73,6 +74,7 @@ pub(crate) enum Slot<'a> {
     Entry(&'a mut Entry),
     Choice(&'a mut dyn Choice),
     Whole(&'a mut u32),
+    Flag(&'a mut bool),
     Text(&'a mut String),
     Group(&'a mut dyn Members),
     List(&'a mut dyn Lines),
@@ -179,6 +181,16 @@ impl Member for u32 {
     }
 }
 
+impl Member for bool {
+    fn value(&self) -> Value<'_> {
+        Value::Flag(*self)
+    }
+
+    fn slot(&mut self) -> Slot<'_> {
+        Slot::Flag(self)
+    }
+}
+
 impl<T: Member + Default> Member for Option<T> {
     fn value(&self) -> Value<'_> {
         self.as_ref().map_or(Value::Nothing, Member::value)
@@ -237,6 +249,7 @@ impl Serialize for Value<'_> {
         match *self {
             Self::Number(number) => serializer.serialize_f64(number),
             Self::Whole(number) => serializer.serialize_u32(number),
+            Self::Flag(flag) => serializer.serialize_bool(flag),
             Self::Text(text) => serializer.serialize_str(text),
             Self::Group(group) => {
                 let mut map = serializer.serialize_map(Some(group.names().len()))?;
@@ -264,6 +277,7 @@ impl Slot<'_> {
             Self::Entry(entry) => *entry = Entry::deserialize(from)?,
             Self::Choice(choice) => choice.choose(Entry::deserialize(from)?),
             Self::Whole(number) => *number = u32::deserialize(from)?,
+            Self::Flag(flag) => *flag = bool::deserialize(from)?,
             // A text as it came, a number as its digits: no odd value hides the rest of the plan.
             Self::Text(text) => {
                 *text = match Entry::deserialize(from)? {

@@ -38,8 +38,8 @@ pub use field::{Field, Limits};
 pub use figure::{Figure, figure, grams};
 pub use ions::{IONS, IonList, IonProblem, SoundIons};
 pub use kept::{
-    FileError, Kept, KeptBlend, KeptTrial, LONGEST_FILE, Materials, Store, plans_from_file,
-    plans_to_file, trials_from_file,
+    FileError, Kept, KeptBlend, KeptNotebook, KeptTrial, LONGEST_FILE, Materials, Store,
+    notebooks_from_file, plans_from_file, plans_to_file, trials_from_file,
 };
 pub use link::{LINK_PATHS, LINK_WORDS, LONGEST_LINK, LinkError};
 pub use model::{

@@ -5,8 +5,10 @@ use std::fmt::Write as _;
 use std::time::{Duration, Instant};
 
 use slackwater::catalog::Keyed;
+use slackwater::plan::notebook::{Cut, Notebook, Reading};
 use slackwater::plan::{
-    Example, Kept, Plan, Store, plans_from_file, plans_to_file, trials_from_file,
+    Example, Kept, Plan, Store, notebooks_from_file, plans_from_file, plans_to_file,
+    trials_from_file,
 };
 
 use crate::links::fixtures;
@@ -68,7 +70,15 @@ fn seeds(random: &mut Seeded) -> Vec<String> {
         .chain((0..4).map(|_| odd_plan(random)))
         .collect();
     texts.extend(plans.iter().map(Plan::to_json));
-    texts.push(plans_to_file(&plans, &[slackwater::trial::example()]));
+    let mut notebook = Notebook::begin(&plans[0]);
+    notebook.readings = vec![Reading::default(); 2];
+    notebook.harvest = vec![Cut::default()];
+    texts.push(notebook.to_json());
+    texts.push(plans_to_file(
+        &plans,
+        &[slackwater::trial::example()],
+        &[notebook],
+    ));
     let store = Store {
         plans: (1..)
             .zip(&plans)
@@ -203,6 +213,7 @@ fn time(text: &str, campaign: &mut Campaign) -> Duration {
     } else {
         let _ = Store::read(text);
         let _ = trials_from_file(text);
+        let _ = notebooks_from_file(text);
         plans_from_file(text).ok()
     };
     let took = start.elapsed();

@@ -416,3 +416,30 @@ fn each_fault_is_named_by_its_path() {
     assert_eq!(json[1]["field"], "readings[1].level_cm");
     assert_eq!(json[1]["kind"], "out_of_range");
 }
+
+#[test]
+fn no_surface_lies_above_the_rim_or_below_the_floor() {
+    // The ready bucket is 35 cm high.
+    let plan = Example::Bucket.plan();
+    let refused = |level: f64, from: &str| {
+        let mut notebook = Notebook::begin(&plan);
+        notebook.readings = vec![Reading {
+            level_from: Pick::from_key(from),
+            ..reading(3, level)
+        }];
+        match check_notebook(&notebook) {
+            Ok(_) => false,
+            Err(NotebookRefusal::Notebook(problems)) => {
+                assert_eq!(problems[0].place, Place::Reading(0, ReadingColumn::Level));
+                true
+            }
+            Err(NotebookRefusal::Plan(problems)) => panic!("{problems:?}"),
+        }
+    };
+    for from in ["", "rim"] {
+        assert!(!refused(0.0, from) && !refused(35.0, from));
+        assert!(refused(-0.1, from) && refused(35.1, from));
+    }
+    // Above the fill mark a level is negative.
+    assert!(!refused(-2.0, "mark") && refused(-35.1, "mark") && refused(35.1, "mark"));
+}

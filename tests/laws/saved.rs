@@ -50,10 +50,38 @@ fn a_store_tells_its_version_and_is_read_up_to_it() {
 }
 
 #[test]
+fn a_store_from_before_notebooks_opens_and_odd_ones_hide_no_plan() {
+    let mut plan = Example::Bucket.plan();
+    plan.name = "kept".to_owned();
+    let plan = plan.to_json();
+    let text = |rest: &str| {
+        format!("{{\"version\":1,\"plans\":[{{\"id\":3,\"plan\":{plan}}}],\"open\":3{rest}}}")
+    };
+    let before = Store::read(&text(",\"trials\":[]")).expect("as it was written");
+    assert!(before.notebooks.is_empty());
+    assert_eq!(before.plans[0].plan.name, "kept");
+    // What holds no notebook does not write of any: an older release reads it as before.
+    assert!(!before.write().contains("notebooks"));
+    for odd in [
+        "[]",
+        "[{}]",
+        "[{\"id\":1,\"notebook\":{\"readings\":[{\"level_cm\":{\"a\":[1]},\"note\":7},{}]}}]",
+        "[{\"notebook\":{\"planted\":1e309,\"harvest\":[{\"heads\":null}],\"closed\":true}}]",
+    ] {
+        let store = Store::read(&text(&format!(",\"notebooks\":{odd}"))).expect(odd);
+        assert_eq!(store.plans[0].plan.name, "kept");
+        let again = Store::read(&store.write());
+        assert_eq!(again.as_ref(), Ok(&store), "{odd}");
+    }
+    let later = text(",\"notebooks\":[{\"notebook\":{\"version\":2}}]");
+    assert_eq!(Store::read(&later), Err(FileError::NewerVersion));
+}
+
+#[test]
 fn a_file_of_several_plans_keeps_them_all_in_order() {
     let plans: Vec<Plan> = Example::ALL.iter().map(|example| example.plan()).collect();
     assert_eq!(
-        plans_from_file(&plans_to_file(&plans, &[])).as_deref(),
+        plans_from_file(&plans_to_file(&plans, &[], &[])).as_deref(),
         Ok(plans.as_slice())
     );
 }

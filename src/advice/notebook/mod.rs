@@ -3,10 +3,12 @@
 
 mod evidence;
 mod outcome;
+mod picture;
 mod top_up;
 
 pub use evidence::Errors;
-pub use outcome::{Closing, Learnt, NotebookOutcome};
+pub use outcome::{Closing, Learnt, LevelRead, NotebookOutcome};
+pub use picture::{Picture, picture};
 pub use top_up::{AIR_ROOT_DAYS, TopUp};
 
 use super::chances::judge::Judge;
@@ -42,6 +44,8 @@ enum Phase {
     Moving { pass: usize, index: usize },
     /// The drawn seasons lived through to their end.
     Last,
+    /// What became of the season with this index.
+    Judging { index: usize },
     /// All is weighed.
     Done,
 }
@@ -153,7 +157,8 @@ impl Tracker {
     }
 
     fn step(&mut self) -> Result<(), Beyond> {
-        self.lived += 1;
+        // To judge a season takes next to nothing beside living through it.
+        self.lived += usize::from(!matches!(self.phase, Phase::Judging { .. }));
         match self.phase {
             Phase::First => {
                 let done = self.ensemble.advance(1)?;
@@ -168,16 +173,17 @@ impl Tracker {
                     if self.effective_size < COLLAPSED * self.logs.len() as f64 {
                         self.resample();
                     } else {
-                        self.judge_all()?;
+                        self.phase = Phase::Judging { index: 0 };
                     }
                 }
             }
             Phase::Moving { pass, index } => self.move_one(pass, index)?,
             Phase::Last => {
                 if self.ensemble.advance(1)? {
-                    self.judge_all()?;
+                    self.phase = Phase::Judging { index: 0 };
                 }
             }
+            Phase::Judging { index } => self.judge_one(index)?,
             Phase::Done => {}
         }
         Ok(())
@@ -280,10 +286,12 @@ impl Tracker {
         place.min(length.saturating_sub(1))
     }
 
-    fn judge_all(&mut self) -> Result<(), Beyond> {
+    fn judge_one(&mut self, index: usize) -> Result<(), Beyond> {
+        if index == 0 {
+            self.fates.clear();
+        }
         let spreads = *self.seasons.spreads();
-        self.fates.clear();
-        for member in self.ensemble.members() {
+        if let Some(member) = self.ensemble.members().get(index) {
             self.fates.push(self.judge.fate(
                 self.ensemble.days(member),
                 member.harvest_day,
@@ -291,7 +299,11 @@ impl Tracker {
                 &spreads,
             )?);
         }
-        self.phase = Phase::Done;
+        self.phase = if index + 1 < self.ensemble.members().len() {
+            Phase::Judging { index: index + 1 }
+        } else {
+            Phase::Done
+        };
         Ok(())
     }
 

@@ -45,6 +45,15 @@ pub struct Closing {
     pub water_per_kg_l: f64,
 }
 
+/// A level that was read: the mean of the containers read on one day.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct LevelRead {
+    /// Days after planting.
+    pub day: u32,
+    /// Surface above the floor, cm.
+    pub level_cm: f64,
+}
+
 /// A crop under way, forecast from what was read.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct NotebookOutcome {
@@ -54,6 +63,10 @@ pub struct NotebookOutcome {
     pub day: u32,
     /// Readings that were weighed; containers read on one day are one.
     pub readings: usize,
+    /// The levels among them.
+    pub levels: Vec<LevelRead>,
+    /// The fill mark above the floor, cm.
+    pub mark_cm: f64,
     /// How many equally likely seasons the weighed ones are worth.
     pub effective_size: f64,
     /// Whether that was too few, so that seasons were drawn again nearer to what was read.
@@ -107,6 +120,18 @@ pub(super) fn outcome(
         planted: crate::advice::calendar::written(crop.transplanting),
         day: tracker.evidence.day,
         readings: tracker.evidence.seen.len(),
+        levels: tracker
+            .evidence
+            .seen
+            .iter()
+            .filter_map(|seen| {
+                Some(LevelRead {
+                    day: u32::try_from(seen.day).unwrap_or_default(),
+                    level_cm: seen.level_cm?,
+                })
+            })
+            .collect(),
+        mark_cm: tracker.judge.mark().get::<centimeter>(),
         effective_size: tracker.effective_size,
         resampled: tracker.resampled(),
         ends_after_harvest_days: ends

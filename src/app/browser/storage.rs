@@ -146,7 +146,8 @@ pub fn stored_elsewhere(mine: &Store) -> Option<String> {
             if theirs.plans == mine.plans
                 && theirs.units == mine.units
                 && theirs.materials == mine.materials
-                && theirs.trials == mine.trials =>
+                && theirs.trials == mine.trials
+                && theirs.notebooks == mine.notebooks =>
         {
             SEEN.set(Some(now));
             None

@@ -59,6 +59,7 @@ impl App {
     pub fn open_plan(self, id: Option<u32>) {
         self.day.set(None);
         self.trial.set(None);
+        self.notebook.set(None);
         self.step.set(Step::Container);
         self.store.update(|store| store.open = id);
         let heading = if id.is_some() { "step-1" } else { "welcome" };

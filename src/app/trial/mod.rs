@@ -5,7 +5,7 @@ mod design;
 mod kept;
 mod layout;
 mod paper;
-mod parts;
+pub mod parts;
 mod places;
 mod plots;
 mod record;
@@ -21,6 +21,7 @@ use super::browser::dom::{Node, action, button, el, given_or, live};
 use super::browser::part::{Missing, part};
 use super::state::App;
 use super::words;
+pub use design::read;
 use kept::{Bench, Shown};
 use parts::{heading, row};
 

@@ -1,8 +1,12 @@
 //! The words of handing a plan on, and of plans that come from outside.
 
 use super::choices::Worded;
-use super::{below_rim, doses_line, or_unnamed, problems_heading, result_sentence, trial_in_file};
+use super::{
+    below_rim, doses_line, notebook_in_file, or_unnamed, problems_heading, result_sentence,
+    trial_in_file,
+};
 use crate::advice::Outcome;
+use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
 use crate::plan::{FileError, LinkError, Plan, Problem, UnitSystem};
 
@@ -122,9 +126,10 @@ pub fn preview(
     lines
 }
 
-/// The plans and trials of a file.
-pub fn in_file(plans: &[Plan], trials: &[Trial]) -> Vec<String> {
+/// The plans, trials and notebooks of a file.
+pub fn in_file(plans: &[Plan], trials: &[Trial], notebooks: &[Notebook]) -> Vec<String> {
     let plans = plans.iter().map(|plan| or_unnamed(&plan.name));
     let trials = trials.iter().map(|trial| trial_in_file(&trial.name));
-    plans.chain(trials).collect()
+    let notebooks = notebooks.iter().map(notebook_in_file);
+    plans.chain(trials).chain(notebooks).collect()
 }

@@ -46,8 +46,8 @@ keyed! {
 }
 
 impl ReadingColumn {
-    /// Dimension, least and most of a numeric column.
-    const fn limits(self) -> Option<(Dimension, f64, f64)> {
+    /// Dimension, least and most of a numeric column, in the unit of its key.
+    pub const fn limits(self) -> Option<(Dimension, f64, f64)> {
         match self {
             Self::Container => Some((Dimension::Count, 1.0, 10_000.0)),
             // Above a fill mark a level counts negative.
@@ -174,13 +174,14 @@ pub fn check_notebook(notebook: &Notebook) -> Result<SoundNotebook, NotebookRefu
     let sound = check(&notebook.plan).map_err(NotebookRefusal::Plan)?;
     let mut problems = Vec::new();
     let planted = planting_day(notebook, &sound, &mut problems);
+    let rim_cm = sound.container.vessel.depth_max().get::<centimeter>();
     let mut readings: Vec<Observed> = notebook
         .readings
         .iter()
         .enumerate()
         .filter_map(|(index, reading)| {
             let mut found = Vec::new();
-            let observed = judge(reading, planted, &mut found);
+            let observed = judge(reading, planted, rim_cm, &mut found);
             problems.extend(found.into_iter().map(|(column, kind)| NotebookProblem {
                 place: Place::Reading(index, column),
                 kind,
@@ -254,10 +255,12 @@ fn text_of(entry: &Entry) -> String {
     }
 }
 
-/// Judges one reading; what is wrong goes to `problems` with its column.
+/// Judges one reading; what is wrong goes to `problems` with its column. No surface lies above the
+/// rim, or deeper than the container is (`rim_cm`).
 pub(super) fn judge(
     reading: &Reading,
     planted: Date,
+    rim_cm: f64,
     problems: &mut Vec<(ReadingColumn, ProblemKind)>,
 ) -> Option<Observed> {
     let before = problems.len();
@@ -268,8 +271,14 @@ pub(super) fn judge(
             None
         }
     };
+    let from = reading.level_from.known();
+    let marked = from == Some(LevelFrom::Mark);
     let mut number = |column: ReadingColumn, entry: &Entry| {
-        let (dimension, low, high) = column.limits()?;
+        let (dimension, mut low, mut high) = column.limits()?;
+        if column == ReadingColumn::Level {
+            low = if marked { low.max(-rim_cm) } else { 0.0 };
+            high = high.min(rim_cm);
+        }
         if entry.is_blank() {
             return None;
         }
@@ -286,7 +295,6 @@ pub(super) fn judge(
     let conductivity = number(ReadingColumn::Conductivity, &reading.ec_ms_per_cm);
     let temperature = number(ReadingColumn::Temperature, &reading.temperature_c);
     let added = number(ReadingColumn::Added, &reading.added_l);
-    let from = reading.level_from.known();
     if from.is_none() && !reading.level_from.key().is_empty() {
         use crate::catalog::Keyed;
         problems.push((
@@ -301,7 +309,6 @@ pub(super) fn judge(
         return None;
     }
     let level = level.map(Length::new::<centimeter>);
-    let marked = from == Some(LevelFrom::Mark);
     Some(Observed {
         day: day?,
         container: container.and_then(|value| whole(value).ok()),

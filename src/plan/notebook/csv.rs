@@ -120,7 +120,7 @@ pub fn readings_from_csv(text: &str, planted: Date) -> Result<Vec<Reading>, Vec<
             write(&mut reading, *column, cell);
         }
         let mut found = Vec::new();
-        judge(&reading, planted, &mut found);
+        judge(&reading, planted, f64::INFINITY, &mut found);
         problems.extend(found.into_iter().map(|(column, kind)| CsvProblem {
             line,
             column: Some(column),
@@ -151,24 +151,12 @@ pub fn readings_to_csv(readings: &[Reading]) -> String {
     out
 }
 
-fn slot(reading: &mut Reading, column: ReadingColumn) -> Option<&mut Entry> {
-    Some(match column {
-        ReadingColumn::Date => &mut reading.date,
-        ReadingColumn::Container => &mut reading.container,
-        ReadingColumn::Level => &mut reading.level_cm,
-        ReadingColumn::Conductivity => &mut reading.ec_ms_per_cm,
-        ReadingColumn::Temperature => &mut reading.temperature_c,
-        ReadingColumn::Added => &mut reading.added_l,
-        ReadingColumn::LevelFrom | ReadingColumn::Note => return None,
-    })
-}
-
 fn write(reading: &mut Reading, column: ReadingColumn, text: &str) {
     match column {
         ReadingColumn::LevelFrom => reading.level_from = Pick::from_key(text.trim()),
         ReadingColumn::Note => text.clone_into(&mut reading.note),
         _ => {
-            if let Some(entry) = slot(reading, column) {
+            if let Some(entry) = reading.entry_mut(column) {
                 *entry = match double(text.trim()) {
                     Some(value) if value.is_finite() => Entry::Number(value),
                     _ => Entry::Text(text.trim().to_owned()),
@@ -182,7 +170,7 @@ fn cell(reading: &Reading, column: ReadingColumn) -> String {
     match column {
         ReadingColumn::LevelFrom => reading.level_from.key().to_owned(),
         ReadingColumn::Note => reading.note.clone(),
-        _ => match slot(&mut reading.clone(), column) {
+        _ => match reading.clone().entry_mut(column) {
             Some(Entry::Number(value)) => value.to_string(),
             Some(Entry::Text(text)) => text.clone(),
             None => String::new(),

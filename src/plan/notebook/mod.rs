@@ -9,8 +9,7 @@ pub use check::{
 };
 pub use csv::{CsvKind, CsvProblem, TableProblem, readings_from_csv, readings_to_csv};
 
-use serde::{Deserialize, Serialize};
-
+use super::members::members;
 use super::{Entry, Pick, Plan, ProblemKind};
 use crate::catalog::keyed::keyed;
 
@@ -27,9 +26,9 @@ keyed! {
     }
 }
 
+members! {
 /// A crop under way.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Notebook {
     /// Version of the document.
     pub version: u32,
@@ -45,22 +44,8 @@ pub struct Notebook {
     pub closed: bool,
 }
 
-impl Default for Notebook {
-    fn default() -> Self {
-        Self {
-            version: NOTEBOOK_VERSION,
-            plan: Plan::default(),
-            planted: Entry::default(),
-            readings: Vec::new(),
-            harvest: Vec::new(),
-            closed: false,
-        }
-    }
-}
-
 /// One reading; what was not read stays empty.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Reading {
     /// A date, year-month-day, or days since planting.
     pub date: Entry,
@@ -81,8 +66,7 @@ pub struct Reading {
 }
 
 /// Heads cut on one day.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Cut {
     /// A date, year-month-day, or days since planting.
     pub date: Entry,
@@ -92,6 +76,35 @@ pub struct Cut {
     pub heads: Entry,
     /// Their fresh mass together, g.
     pub mass_g: Entry,
+}
+}
+
+impl Default for Notebook {
+    fn default() -> Self {
+        Self {
+            version: NOTEBOOK_VERSION,
+            plan: Plan::default(),
+            planted: Entry::default(),
+            readings: Vec::new(),
+            harvest: Vec::new(),
+            closed: false,
+        }
+    }
+}
+
+impl Reading {
+    /// The entry of a column; `None` for the choice and the note.
+    pub fn entry_mut(&mut self, column: ReadingColumn) -> Option<&mut Entry> {
+        Some(match column {
+            ReadingColumn::Date => &mut self.date,
+            ReadingColumn::Container => &mut self.container,
+            ReadingColumn::Level => &mut self.level_cm,
+            ReadingColumn::Conductivity => &mut self.ec_ms_per_cm,
+            ReadingColumn::Temperature => &mut self.temperature_c,
+            ReadingColumn::Added => &mut self.added_l,
+            ReadingColumn::LevelFrom | ReadingColumn::Note => return None,
+        })
+    }
 }
 
 impl Notebook {

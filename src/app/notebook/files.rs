@@ -1,0 +1,100 @@
+//! Readings as a table of comma-separated values, out and in.
+
+use leptos::prelude::*;
+
+use super::kept::{Desk, Shown, finished, sort};
+use crate::app::browser;
+use crate::app::browser::dom::{Node, action, el};
+use crate::app::trial::parts::{paragraphs, part, row};
+use crate::app::words;
+use crate::plan::notebook::{check_notebook, readings_from_csv, readings_to_csv};
+use crate::plan::{LONGEST_FILE, check};
+
+/// Problems of a table that are named.
+const MOST_NAMED: usize = 10;
+
+/// Paper, files, and what came of the last one read.
+pub fn files(desk: Desk, shown: &Shown) -> Node {
+    let csv = readings_to_csv(&finished(&shown.notebook).readings);
+    let file = el("label")
+        .class("file")
+        .child(el("span").child(words::OPEN_READINGS))
+        .child(
+            el("input")
+                .id("notebook-file")
+                .attr("type", "file")
+                .attr("accept", ".csv,.txt,text/csv,text/plain")
+                .on_event("change", move |event| {
+                    if let Some(file) = browser::chosen_file(event) {
+                        browser::read_file(file, LONGEST_FILE, move |text| take_in(desk, text));
+                    }
+                }),
+        );
+    let said = desk.said.get().unwrap_or_default();
+    let json = finished(&shown.notebook).to_json();
+    part(
+        words::KEEP,
+        [
+            row([
+                action("quiet", words::PRINT_NOTEBOOK, browser::print),
+                action("quiet", words::SAVE_NOTEBOOK, move || {
+                    browser::save_file(words::NOTEBOOK_FILE, &json);
+                }),
+                action("quiet", words::SAVE_READINGS, move || {
+                    browser::save_file(words::READINGS_FILE, &csv);
+                }),
+            ]),
+            file,
+            el("div")
+                .attr("role", "status")
+                .class("taken-in")
+                .child(paragraphs(said.lines().map(str::to_owned).collect())),
+            row(action("quiet", words::DELETE_NOTEBOOK, move || {
+                desk.delete();
+            })),
+        ],
+    )
+}
+
+/// Adds the readings of a table, less those that stand there already.
+fn take_in(desk: Desk, text: Option<String>) {
+    let Some(notebook) = untrack(|| desk.notebook()) else {
+        return;
+    };
+    let Some(text) = text else {
+        return desk.said.set(Some(words::NO_TABLE.to_owned()));
+    };
+    // Dates count from the notebook's own day of planting.
+    let mut bare = finished(&notebook);
+    bare.readings.clear();
+    bare.harvest.clear();
+    let planted = check_notebook(&bare)
+        .ok()
+        .and_then(|sound| check(&sound.plan).ok())
+        .map(|sound| sound.crop.transplanting);
+    let Some(planted) = planted else {
+        return desk.said.set(Some(words::FORECAST_WAITS.to_owned()));
+    };
+    let units = desk.app.units.get_untracked();
+    desk.said.set(Some(match readings_from_csv(&text, planted) {
+        Err(problems) => {
+            let lines = problems.iter().take(MOST_NAMED);
+            let lines = lines.map(|problem| words::csv_problem(problem, units));
+            lines.collect::<Vec<_>>().join("\n")
+        }
+        Ok(readings) => {
+            let all = readings.len();
+            let new: Vec<_> = readings
+                .into_iter()
+                .filter(|reading| !notebook.readings.contains(reading))
+                .collect();
+            let added = new.len();
+            desk.editing.set(None);
+            desk.edit(|notebook| {
+                notebook.readings.extend(new);
+                sort(notebook);
+            });
+            words::readings_added(added, all - added)
+        }
+    }));
+}

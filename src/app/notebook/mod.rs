@@ -1,0 +1,127 @@
+//! Crops under way: what a grower reads, the forecast that bends to it, and what the crop taught. A
+//! notebook that is shown stands alone on the page.
+
+mod closing;
+mod entries;
+mod files;
+mod forecast;
+mod kept;
+mod paper;
+mod weigh;
+
+use std::rc::Rc;
+
+use leptos::prelude::*;
+use wasm_split_helpers::wasm_split;
+
+use super::browser::dom::{Node, action, button, el, given_or, live};
+use super::browser::part::{Missing, part};
+use super::state::App;
+use super::trial::parts::{self, heading, row};
+use super::words;
+use crate::plan::KeptNotebook;
+use kept::{Desk, Shown};
+
+/// The notebooks, or the one that is shown.
+pub fn page(app: App) -> Node {
+    let desk = Desk::new(app);
+    given_or(
+        move || desk.shows(),
+        move || part(fetch_notebook, move || notebook(desk), kept::look_at),
+        move || live(move || list(desk)),
+    )
+}
+
+/// The notebook that is shown, with its paper.
+#[wasm_split(notebook, fallible, preload(fetch_notebook))]
+fn notebook(desk: Desk) -> Result<Node, Missing> {
+    desk.begin_anew();
+    Effect::new(move |_| desk.weigh(desk.notebook().as_ref()));
+    // What is weighed for a page that was left ends.
+    on_cleanup(move || desk.weigh(None));
+    Ok(live(move || match desk.notebook() {
+        None => Node::default(),
+        Some(notebook) => {
+            let shown = Rc::new(Shown::of(notebook, desk.app.units.get()));
+            let page = open(desk, &shown);
+            [page, live(move || paper::paper(desk, &shown))].into()
+        }
+    }))
+}
+
+/// The kept notebooks, and the way to a new one.
+fn list(desk: Desk) -> Node {
+    let app = desk.app;
+    let begins = app.plan_is_open() && !app.has_problems();
+    let kept = app.store.with(|store| {
+        let name = |kept: &KeptNotebook| (kept.id as usize, words::notebook_name(&kept.notebook));
+        store.notebooks.iter().map(name).collect::<Vec<_>>()
+    });
+    let deleted = desk.deleted.get().map(|_| {
+        el("p")
+            .class("notice")
+            .child(el("span").child(words::NOTEBOOK_DELETED))
+            .child(action("quiet", words::UNDO, move || desk.undelete()).id("notebook-undelete"))
+    });
+    // Nothing is planned, and nothing was planted.
+    if !begins && kept.is_empty() && deleted.is_none() {
+        return Node::default();
+    }
+    let item = |(id, name): (usize, String)| {
+        let open = button("plan")
+            .on("click", move || desk.open(Some(id)))
+            .child(name);
+        el("li").child(open)
+    };
+    let some = !kept.is_empty();
+    el("section")
+        .class("trials-list")
+        .attr("aria-labelledby", "notebooks")
+        .child(heading("h2", "notebooks", words::NOTEBOOKS))
+        .child(el("p").class("hint").child(words::NOTEBOOKS_MORE))
+        .child(el("div").attr("role", "status").child(deleted))
+        .child(begins.then(|| action("main", words::NEW_NOTEBOOK, move || desk.begin())))
+        .child(some.then(|| {
+            el("ul")
+                .class("plans")
+                .attr("aria-label", words::YOUR_NOTEBOOKS)
+                .child(kept.into_iter().map(item).collect::<Node>())
+        }))
+}
+
+/// A notebook, part by part.
+fn open(desk: Desk, shown: &Rc<Shown>) -> Node {
+    let tools = row([
+        action("main", words::ADD_READING, move || desk.add_reading()),
+        action("quiet", words::LEAVE_NOTEBOOK, move || desk.open(None)),
+    ]);
+    let (hero, now, over) = (Rc::clone(shown), Rc::clone(shown), Rc::clone(shown));
+    el("article")
+        .class("notebook trial")
+        .attr("aria-labelledby", "notebooks")
+        .child(heading(
+            "h2",
+            "notebooks",
+            words::notebook_name(&shown.notebook),
+        ))
+        .child(tools)
+        .child(live(move || forecast::sentence(desk, &hero)))
+        .child(
+            el("div")
+                .class("notebook-bench")
+                .child(parts::part(words::READINGS, entries::readings(desk, shown)))
+                .child(
+                    el("div")
+                        .class("notebook-forecast")
+                        .child(live(move || forecast::forecast(desk, &now))),
+                )
+                .child(parts::part(
+                    words::CLOSE,
+                    [
+                        entries::cuts(desk, shown),
+                        live(move || closing::closing(desk, &over)),
+                    ],
+                ))
+                .child(files::files(desk, shown)),
+        )
+}

@@ -1,0 +1,243 @@
+//! What a crop under way comes to: the forecast bent to its readings, the top-up, the close.
+
+use super::{chances_rows, label, show};
+use crate::advice::notebook::{Closing, Learnt, NotebookOutcome, TopUp};
+use crate::plan::{Dimension, UnitSystem, significant};
+
+/// Heading.
+pub const FORECAST: &str = "What comes of it now";
+/// While nothing is known yet.
+pub const FORECASTING: &str = "Working out the forecast.";
+/// Where entries are wrong.
+pub const FORECAST_WAITS: &str = "The forecast waits until the marked entries are mended.";
+/// Where the kept plan is wrong.
+pub const NOTEBOOK_PLAN_WRONG: &str = "The plan kept in this notebook cannot be worked out:";
+/// Where the models do not reach.
+pub const NOTEBOOK_BEYOND: &str = "The models do not reach this far: no forecast can be given.";
+/// Name of the picture.
+pub const LEVELS: &str = "Level of the solution, day by day";
+/// What stands in the picture, in the order of its marks.
+pub const LEVEL_KEY: [&str; 6] = [
+    "What you read",
+    "After your readings: middle, and eight seasons in ten",
+    "By the plan alone: eight seasons in ten",
+    "Fill mark",
+    "Underside of cover or boards at the end: the moist air gap lies below it",
+    "Never above: air roots",
+];
+/// Heads of the table.
+pub const FORECAST_HEADS: [&str; 3] = [
+    "Eight seasons in ten:",
+    "by the plan alone",
+    "after your readings",
+];
+/// Heading.
+pub const TOP_UP: &str = "Top-up";
+/// In place of the second and third, where nothing was read.
+pub const LEVEL_KEY_PLAN: &str = "By the plan alone: middle, and eight seasons in ten";
+/// Before anything was read.
+pub const TOP_UP_WAITS: &str = "How much may be added is known once a level was read.";
+/// Where the air roots forbid it.
+pub const ADD_NOTHING: &str = "Add nothing now";
+/// Where none is needed.
+pub const NO_TOP_UP: &str = "No top-up is needed now.";
+/// Heading.
+pub const CLOSE: &str = "When the crop is over";
+/// Under it.
+pub const CLOSE_MORE: &str = "Read a last level, weigh the heads, then close the crop. It says what the crop measured and what it taught.";
+/// Button.
+pub const CLOSE_CROP: &str = "Close this crop";
+/// Button.
+pub const REOPEN_CROP: &str = "Open it again";
+/// Before heads were weighed and a level was read.
+pub const NOT_MEASURED: &str =
+    "Litres per kilogram need the mass of the heads and a last level. Neither may be missing.";
+/// Over what was taught.
+pub const TAUGHT: &str = "What this crop taught";
+/// Button where no plan is open.
+pub const PLAN_WITH_IT: &str = "Begin the next plan with this correction";
+/// Name of the plan that this makes.
+pub fn next_of(name: &str) -> String {
+    format!("{} (next crop)", super::or_unnamed(name))
+}
+
+/// Button that puts the correction into the open plan.
+pub fn correct(name: &str) -> String {
+    format!(
+        "Use this correction for the next plan: {}",
+        super::or_unnamed(name)
+    )
+}
+
+/// Progress.
+pub fn weighing(seasons: usize) -> String {
+    format!("{seasons} seasons weighed so far.")
+}
+
+/// Whole days.
+fn days(count: f64) -> String {
+    match format!("{count:.0}").as_str() {
+        "1" => "1\u{a0}day".to_owned(),
+        count => format!("{count}\u{a0}days"),
+    }
+}
+
+/// What a closed crop came to.
+pub fn closed(outcome: &NotebookOutcome, units: UnitSystem) -> String {
+    match &outcome.closing {
+        Some(closing) => format!(
+            "This crop is closed. It took {} of fresh heads.",
+            measured_figure(closing, units)
+        ),
+        None => "This crop is closed.".to_owned(),
+    }
+}
+
+/// When the solution ends, beside the harvest.
+pub fn pace(outcome: &NotebookOutcome) -> String {
+    let begin = if outcome.readings == 0 {
+        "By the plan alone"
+    } else {
+        "At this pace"
+    };
+    let Some(ends) = outcome.solution_ends_day else {
+        return format!("{begin} the solution does not end.");
+    };
+    let after = match outcome.ends_after_harvest_days.map(f64::round) {
+        None => "; the head mass you aim for is not reached in time".to_owned(),
+        Some(after) if after > 0.0 => format!(", {} after harvest", days(after)),
+        Some(after) if after < 0.0 => format!(", {} before harvest", days(-after)),
+        Some(_) => ", on the day of harvest".to_owned(),
+    };
+    format!(
+        "{begin} the solution ends on day\u{a0}{:.0}{after}.",
+        ends.middle
+    )
+}
+
+/// How often it lasts, and how much the readings leave.
+pub fn weighed(outcome: &NotebookOutcome) -> Vec<String> {
+    let seasons = outcome.chances.seasons;
+    let mut lines = vec![format!(
+        "It lasts to harvest in {} of 100 seasons{}.",
+        outcome.chances.lasts_of_100,
+        if outcome.readings == 0 {
+            ""
+        } else {
+            " that agree with what you read"
+        }
+    )];
+    if outcome.readings > 0 {
+        let worth = outcome.effective_size;
+        lines.push(if outcome.resampled {
+            format!(
+                "Few of {seasons} seasons of the plan agree with your readings: together they are worth {} equally likely ones. So {seasons} new ones were drawn that agree.",
+                significant(worth, 2)
+            )
+        } else {
+            format!(
+                "Of {seasons} seasons of the plan, those that agree with your readings are worth {} equally likely ones.",
+                significant(worth, 2)
+            )
+        });
+    }
+    lines
+}
+
+/// The lines of the table: what, by the plan alone, after the readings.
+pub fn forecast_rows(
+    before: &NotebookOutcome,
+    after: &NotebookOutcome,
+    units: UnitSystem,
+) -> Vec<Vec<String>> {
+    let mut rows = Vec::new();
+    let ends = |outcome: &NotebookOutcome| {
+        outcome.solution_ends_day.map_or_else(String::new, |band| {
+            format!("day {:.0} to {:.0}", band.low, band.high)
+        })
+    };
+    rows.push(vec!["Solution ends".to_owned(), ends(before), ends(after)]);
+    let old = chances_rows(&before.chances, units);
+    for (name, [low, _, high]) in chances_rows(&after.chances, units) {
+        let was = old.iter().find(|row| row.0 == name);
+        rows.push(vec![
+            name.to_owned(),
+            was.map_or_else(String::new, |(_, [low, _, high])| range(low, high)),
+            range(&low, &high),
+        ]);
+    }
+    rows
+}
+
+fn range(low: &str, high: &str) -> String {
+    // Unit or year once.
+    let split = |text| str::rsplit_once(text, [' ', '\u{a0}']);
+    match (split(low), split(high)) {
+        _ if low == high => low.to_owned(),
+        (Some((short, unit)), Some((_, same))) if unit == same => format!("{short} to {high}"),
+        _ => format!("{low} to {high}"),
+    }
+}
+
+/// What to add, large.
+pub fn top_up_figure(top_up: &TopUp, units: UnitSystem) -> String {
+    if top_up.litres > 0.0 {
+        format!("Add {}", show(Dimension::Volume, top_up.litres, units))
+    } else {
+        ADD_NOTHING.to_owned()
+    }
+}
+
+/// What to add: strength, ceiling and why.
+pub fn top_up_lines(top_up: &TopUp, units: UnitSystem) -> Vec<String> {
+    let mut lines = Vec::new();
+    if top_up.litres > 0.0 {
+        lines.push(if top_up.mixture <= 0.0 {
+            "To each container, as raw water: the solution ends strong enough.".to_owned()
+        } else {
+            format!(
+                "To each container, mixed at {:.0}\u{a0}% of the plan's doses for each litre: EC {}.",
+                top_up.mixture * 100.0,
+                show(Dimension::Conductivity, top_up.ec_ms_per_cm, units)
+            )
+        });
+    }
+    lines.push(format!(
+        "Never above {} below the rim. Air roots have formed down to there, and they drown when they are covered.",
+        show(Dimension::Length, top_up.ceiling_below_rim_cm, units)
+    ));
+    if !top_up.enough {
+        lines.push(format!(
+            "{} would be needed to be sure. More may not go in now: let the level fall, read it, and add again.",
+            show(Dimension::Volume, top_up.needed_l, units)
+        ));
+    }
+    lines
+}
+
+/// What a crop measured, large.
+pub fn measured_figure(closing: &Closing, units: UnitSystem) -> String {
+    show(Dimension::WaterUse, closing.water_per_kg_l, units)
+}
+
+/// What that means.
+pub fn measured_more(closing: &Closing, units: UnitSystem) -> String {
+    format!(
+        "Water for fresh heads, as measured: one container lost {}; {} heads weighed {} on average.",
+        show(Dimension::Volume, closing.water_l, units),
+        closing.heads,
+        show(Dimension::Mass, closing.head_g, units)
+    )
+}
+
+/// A factor that was taught.
+pub fn learnt(learnt: &Learnt) -> String {
+    format!(
+        "{}: {} in this plan, {} by what you read; with 95\u{a0}% probability between {} and {}.",
+        label(learnt.field),
+        significant(learnt.was, 3),
+        significant(learnt.now, 3),
+        significant(learnt.low, 3),
+        significant(learnt.high, 3)
+    )
+}
