@@ -2,17 +2,21 @@
 //! Everything that can be derived is derived.
 
 mod notebooks;
+mod notes;
 mod plans;
 mod settled;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use notes::Notes;
+pub use notes::{Note, Remark};
+
 use super::browser::{self, Found, Written};
 use super::building::Paper;
-use crate::advice::{Change, Fact, Outcome};
+use crate::advice::{Change, Outcome};
 use crate::catalog::Keyed;
 use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
@@ -126,6 +130,10 @@ pub struct App {
     pub problems: Memo<Vec<Problem>>,
     /// The fields that count under the present choices.
     pub used: Memo<BTreeSet<Field>>,
+    notes: Notes,
+    /// Changes whenever the plan does, except by what is being typed into a field.
+    pub written: Memo<u32>,
+    typing: StoredValue<bool>,
     /// The units.
     pub units: Memo<UnitSystem>,
     /// The step whose form is shown.
@@ -215,6 +223,12 @@ impl App {
             let used = |engine: &Engine| plan.with(|plan| plan.as_ref().map(engine.used));
             engine.get().and_then(used).unwrap_or_default()
         });
+        let typing = StoredValue::new(false);
+        let written = Memo::new(move |before: Option<&u32>| {
+            plan.track();
+            let before = before.copied().unwrap_or_default();
+            before.wrapping_add(u32::from(!typing.get_value()))
+        });
         let units = Memo::new(move |_| {
             store
                 .with(Store::unit_system)
@@ -232,6 +246,9 @@ impl App {
             outcome,
             problems,
             used,
+            notes: StoredValue::new(BTreeMap::new()),
+            written,
+            typing,
             units,
             step: RwSignal::new(Step::Container),
             day: RwSignal::new(None),
@@ -247,6 +264,7 @@ impl App {
             settled: RwSignal::new(Latest(None)),
             address: RwSignal::new(None),
         };
+        app.note_from_now_on();
         app.settle_from_now_on();
         if usable {
             app.keep_from_now_on();
@@ -334,6 +352,15 @@ impl App {
         });
     }
 
+    /// Writes what is being typed into a field: no other field has to look whether it changed.
+    pub fn set_typed(self, field: Field, value: Entry) {
+        self.typing.set_value(true);
+        self.set_entry(field, value);
+        // Looks at the plan now, while this is known.
+        self.written.with_untracked(|_| ());
+        self.typing.set_value(false);
+    }
+
     /// Writes an entry of the open plan.
     pub fn set_entry(self, field: Field, value: Entry) {
         self.edit(|plan| {
@@ -348,38 +375,6 @@ impl App {
         self.plan
             .with(|plan| plan.as_ref().and_then(|plan| field.entry(plan).cloned()))
             .unwrap_or_default()
-    }
-
-    /// The first problem of a field.
-    pub fn problem_of(self, field: Field) -> Option<Problem> {
-        self.problems.with(|problems| {
-            problems
-                .iter()
-                .find(|problem| problem.field == Some(field))
-                .cloned()
-        })
-    }
-
-    /// The usual bounds of a field whose value lies outside them.
-    pub fn unusual(self, field: Field) -> Option<(f64, f64)> {
-        if self.has_problems() {
-            return None;
-        }
-        self.outcome.with(|outcome| {
-            outcome
-                .as_ref()?
-                .findings
-                .iter()
-                .find_map(|finding| match finding.fact {
-                    Fact::Unusual {
-                        field: of,
-                        low,
-                        high,
-                        ..
-                    } if of == field => Some((low, high)),
-                    _ => None,
-                })
-        })
     }
 
     /// The usual value that stands in for a field left empty.

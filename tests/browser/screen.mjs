@@ -119,6 +119,7 @@ export class Screen {
 
   async chooseUnits(key) {
     await this.page.locator("#units").selectOption(key);
+    await this.settled();
   }
 
   /** The stored text, character by character, or null. */
@@ -184,6 +185,7 @@ export class Screen {
       const list = await field.evaluate((control) => control.localName === "select");
       await (list ? field.selectOption(text) : field.fill(text));
     }
+    await this.settled();
   }
 
   /** Leaves so many lines on the shelf, the first ones. */
@@ -244,12 +246,14 @@ export class Screen {
 
   /** Everything beside the forms as it is read, folded parts included. */
   async resultText() {
+    await this.settled();
     await this.page.waitForFunction(unfolded, ".figures details:not(#chances, #chances *)");
     return plain(await this.page.locator(".figures").evaluate((figures) => figures.textContent));
   }
 
   /** The findings, the gravest first: how grave, and the sentence. */
   async findings() {
+    await this.settled();
     const items = await this.page.locator(".findings li").evaluateAll((all) =>
       all.map((item) => [item.querySelector("strong").textContent, item.querySelector("span").textContent]),
     );
@@ -258,6 +262,7 @@ export class Screen {
 
   /** A table beside the forms by its name, folded or not: its heads, and the cells of each row. */
   async table(name) {
+    await this.settled();
     const fold = this.page.locator(".figures details", { has: this.page.locator("summary", { hasText: name }) });
     for (const closed of await fold.filter({ hasNot: this.page.locator("table") }).all()) {
       await closed.evaluate((details) => (details.open = true));
@@ -271,6 +276,7 @@ export class Screen {
 
   /** The events of the season: day, date and text. */
   async events() {
+    await this.settled();
     const items = await this.page.locator("#season .events li").evaluateAll((all) =>
       all.map((item) => [...item.children].map((part) => part.textContent)),
     );
@@ -290,7 +296,8 @@ export class Screen {
   }
 
   /** The table of pipes: the cells of each row, and whether it is marked as the chosen one. */
-  pipes() {
+  async pipes() {
+    await this.settled();
     return this.page.locator("#pipes tbody tr").evaluateAll((rows) =>
       rows.map((row) => ({
         chosen: row.classList.contains("chosen"),
@@ -315,7 +322,8 @@ export class Screen {
 
   /** The drawing's own coordinates, in mm: x from the middle to the right, y upwards. `perMm` is
    *  how many pixels a millimetre takes to the right and upwards. */
-  drawing() {
+  async drawing() {
+    await this.settled();
     return this.page.locator("#section").evaluate((section) => {
       const number = (name) => Number(section.dataset[name]);
       const pairs = (path) => {

@@ -15,9 +15,9 @@ const LIMIT_MS = 50;
 
 /** Fields of each step whose every digit makes another season. */
 const FIELDS = {
-  container: ["container.height_cm", "container.cover_thickness_cm", "container.pot_immersion_cm"],
+  container: ["container.height_cm", "container.cover_thickness_cm", "container.pot_immersion_cm", "container.board_thickness_cm", "container.board_length_cm"],
   crop: ["crop.target_head_g", "crop.seedling_age_d", "crop.plants_per_container"],
-  fertilizer: ["fertilizer.target_ec_ms_per_cm", "fertilizer.raw_water_ec_ms_per_cm"],
+  fertilizer: ["fertilizer.target_ec_ms_per_cm", "fertilizer.raw_water_ec_ms_per_cm", "fertilizer.crops_in_a_row"],
 };
 
 for (const example of EXAMPLES) {
@@ -28,21 +28,14 @@ for (const example of EXAMPLES) {
     await page.locator(".headline").waitFor();
     const client = await page.context().newCDPSession(page);
     await client.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-    // From the press until what came of it stands in the document, laid out. What the browser needs to
-    // paint it, up to its next frame, is told beside it.
+    // From the press to the frame that shows what came of it, as the browser itself times it, in steps of
+    // 8 ms; it does not report what takes less than 16.
     await page.evaluate(() => {
-      window.updates = [];
-      window.paints = [];
-      let pressedAt = 0;
-      addEventListener("keydown", (event) => (pressedAt = event.timeStamp), true);
-      const { port1, port2 } = new MessageChannel();
-      port1.onmessage = () => {
-        document.body.getBoundingClientRect();
-        window.updates.push(performance.now() - pressedAt);
-      };
-      addEventListener("input", () => port2.postMessage(""));
+      window.presses = 0;
+      window.painted = [];
+      addEventListener("input", () => (window.presses += 1));
       new PerformanceObserver((list) => {
-        for (const { name, duration } of list.getEntries()) if (name === "input") window.paints.push(duration);
+        for (const { name, duration } of list.getEntries()) if (name === "input") window.painted.push(duration);
       }).observe({ type: "event", durationThreshold: 16 });
     });
     const round = async () => {
@@ -64,19 +57,18 @@ for (const example of EXAMPLES) {
           }
         }
       }
-      const of = await page.evaluate(() => [window.updates.splice(0), window.paints.splice(0)]);
-      return of.map((all) => all.sort((a, b) => a - b));
+      const [presses, painted] = await page.evaluate(() => [window.presses, window.painted.splice(0)]);
+      await page.evaluate(() => (window.presses = 0));
+      return [...painted, ...Array(Math.max(0, presses - painted.length)).fill(8)].sort((a, b) => a - b);
     };
-    const at = (sorted, share) => Math.round(sorted[Math.ceil(share * sorted.length) - 1]);
+    const at = (sorted, share) => sorted[Math.ceil(share * sorted.length) - 1];
     let best = Infinity;
     // What else the machine does can only make the page look slower.
     for (let tries = 0; tries < 3 && best >= LIMIT_MS; tries += 1) {
-      const [updates, paints] = await round();
-      assert.ok(updates.length >= 24, `only ${updates.length} key presses`);
-      const slow = at(updates, QUANTILE);
-      t.diagnostic(
-        `${updates.length} presses: half of the updates within ${at(updates, 0.5)} ms, ${100 * QUANTILE} % within ${slow} ms; painted within ${at(paints, 0.5)} and ${at(paints, QUANTILE)} ms`,
-      );
+      const painted = await round();
+      assert.ok(painted.length >= 24, `only ${painted.length} key presses`);
+      const slow = at(painted, QUANTILE);
+      t.diagnostic(`${painted.length} presses: half painted within ${at(painted, 0.5)} ms, ${100 * QUANTILE} % within ${slow} ms`);
       best = Math.min(best, slow);
     }
     assert.ok(best < LIMIT_MS, `${best} ms`);

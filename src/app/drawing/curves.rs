@@ -18,7 +18,7 @@ use crate::plan::Dimension;
 pub fn curve_chart(days: Days) -> Node {
     let app = app();
     let all = Memo::new(move |_| {
-        app.outcome.with(|outcome| {
+        app.settled_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| curves(&outcome.season, app.units.get()).to_vec())
@@ -148,7 +148,7 @@ pub fn day_table(days: Days) -> Node {
     let app = app();
     let rows = move || {
         let units = app.units.get();
-        let each = app.outcome.with(|outcome| {
+        let each = app.settled_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| outcome.season.days.clone())

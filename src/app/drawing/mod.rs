@@ -36,7 +36,7 @@ impl Days {
     fn new() -> Self {
         let app = app();
         let of = move |what: fn(&Outcome) -> Option<usize>| {
-            Memo::new(move |_| app.outcome.with(|outcome| outcome.as_ref().and_then(what)))
+            Memo::new(move |_| app.settled_with(|outcome| outcome.as_ref().and_then(what)))
         };
         let last = of(|outcome| outcome.season.days.len().checked_sub(1));
         let last = Memo::new(move |_| last.get().unwrap_or(0));
@@ -116,7 +116,7 @@ pub fn drawing() -> Node {
     let days = Days::new();
     let of_outcome = move |what: fn(&Outcome, usize, crate::plan::UnitSystem) -> Node| {
         move || {
-            app.outcome.with(|outcome| {
+            app.settled_with(|outcome| {
                 outcome
                     .as_ref()
                     .map(|outcome| what(outcome, days.day.get(), app.units.get()))
@@ -124,7 +124,7 @@ pub fn drawing() -> Node {
         }
     };
     let wide = move || {
-        app.outcome.with(|outcome| {
+        app.settled_with(|outcome| {
             outcome
                 .as_ref()
                 .is_some_and(|outcome| frame::Frame::of(&outcome.section).is_wide())
@@ -156,7 +156,7 @@ pub fn drawing() -> Node {
 fn day_control(days: Days) -> Node {
     let app = app();
     let sentences = Memo::new(move |_| {
-        app.outcome.with(|outcome| {
+        app.settled_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| words::drawing_sentences(outcome, app.units.get()))
@@ -187,7 +187,7 @@ fn day_control(days: Days) -> Node {
             .child(live(move || {
                 words::failing_day(
                     day,
-                    app.outcome.with(|outcome| {
+                    app.settled_with(|outcome| {
                         outcome
                             .as_ref()
                             .and_then(|outcome| outcome.roots.failure.as_ref())

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::dom::{Node, button, el, given, live};
 
 use super::lines::Lines;
-use crate::app::state::{app, field_id};
+use crate::app::state::{Note, Remark, app, field_id};
 use crate::app::words;
 use crate::plan::{Dimension, Entry, Field, MeasuredPair, Shape, UnitSystem, read_text};
 
@@ -23,9 +23,12 @@ fn quantity_box(field: Field) -> Node {
         .map_or(Dimension::Factor, |limits| limits.dimension);
     let typed = RwSignal::new(None::<String>);
     let text = move || {
-        typed.get().unwrap_or_else(|| match app.entry(field) {
-            Entry::Number(value) => dimension.text(value, app.units.get()),
-            Entry::Text(text) => text,
+        typed.get().unwrap_or_else(|| {
+            app.written.track();
+            match untrack(|| app.entry(field)) {
+                Entry::Number(value) => dimension.text(value, app.units.get()),
+                Entry::Text(text) => text,
+            }
         })
     };
     let type_in = move |text: String| {
@@ -34,7 +37,7 @@ fn quantity_box(field: Field) -> Node {
             Err(_) => Entry::Text(text.clone()),
         };
         typed.set(Some(text));
-        app.set_entry(field, entry);
+        app.set_typed(field, entry);
     };
     // Minus signs and letters are missing on a phone's number pad.
     let signed = matches!(
@@ -159,9 +162,6 @@ pub fn described_by(field: Field) -> String {
 pub fn field_frame(field: Field, children: impl Fn() -> Node + 'static) -> Node {
     let app = app();
     let used = Memo::new(move |_| app.used.with(|used| used.contains(&field)));
-    let problem = Memo::new(move |_| app.problem_of(field));
-    let unusual = Memo::new(move |_| app.unusual(field));
-    let assumed = Memo::new(move |_| app.assumed(field));
     let id = field_id(field);
     let unit_in_words = move || {
         let symbol = field
@@ -178,7 +178,7 @@ pub fn field_frame(field: Field, children: impl Fn() -> Node + 'static) -> Node 
         move || {
             el("div")
                 .class("field")
-                .class_live("wrong", move || problem.with(Option::is_some))
+                .class_live("wrong", move || app.problem_of(field).is_some())
                 .child(
                     el("label")
                         .attr("for", id.clone())
@@ -197,46 +197,29 @@ pub fn field_frame(field: Field, children: impl Fn() -> Node + 'static) -> Node 
                         .class("problem")
                         .id(format!("{id}-problem"))
                         .child(live(move || {
-                            message(
-                                problem.get(),
-                                unusual.get(),
-                                assumed.get(),
-                                field,
-                                app.units.get(),
-                            )
+                            message(app.note_of(field), field, app.units.get())
                         })),
                 )
         },
     )
 }
 
-fn message(
-    problem: Option<crate::plan::Problem>,
-    unusual: Option<(f64, f64)>,
-    assumed: Option<f64>,
-    field: Field,
-    units: UnitSystem,
-) -> Option<Node> {
-    if let Some(problem) = problem {
+fn message(note: Note, field: Field, units: UnitSystem) -> Option<Node> {
+    if let Some(problem) = note.problem {
         return Some(
             el("span")
                 .class("bad")
                 .child(words::problem_text(&problem, units)),
         );
     }
-    if let Some(value) = assumed {
-        return Some(
-            el("span")
-                .class("hint")
-                .child(words::assumed_text(field, value, units)),
-        );
-    }
-    let (low, high) = unusual?;
-    Some(
-        el("span")
+    Some(match note.remark? {
+        Remark::Assumed(value) => el("span")
+            .class("hint")
+            .child(words::assumed_text(field, value, units)),
+        Remark::Unusual(low, high) => el("span")
             .class("care")
             .child(words::unusual_text(field, low, high, units)),
-    )
+    })
 }
 
 /// The lines of a vessel measured with a jug.
@@ -284,7 +267,7 @@ fn pair_field(field: Field) -> Node {
                 .class("problem")
                 .id(format!("{id}-problem"))
                 .child(live(move || {
-                    message(app.problem_of(field), None, None, field, app.units.get())
+                    message(app.note_of(field), field, app.units.get())
                 })),
         )
 }

@@ -14,24 +14,23 @@ use crate::app::words;
 pub fn calendar() -> Node {
     let app = app();
     let entries = move || {
-        app.outcome
-            .with(|outcome| {
-                outcome
-                    .as_ref()
-                    .map(|outcome| calendar_entries(&outcome.calendar))
-            })
-            .unwrap_or_default()
-            .into_iter()
-            .map(|(kind, first, _)| {
-                el("li")
-                    .child(el("strong").child(words::date(&first.to_string())))
-                    .child(el("span").child(words::calendar_words(kind).summary))
-            })
-            .collect::<Node>()
+        app.settled_with(|outcome| {
+            outcome
+                .as_ref()
+                .map(|outcome| calendar_entries(&outcome.calendar))
+        })
+        .unwrap_or_default()
+        .into_iter()
+        .map(|(kind, first, _)| {
+            el("li")
+                .child(el("strong").child(words::date(&first.to_string())))
+                .child(el("span").child(words::calendar_words(kind).summary))
+        })
+        .collect::<Node>()
     };
     let file = move || {
-        app.plan.with(|plan| {
-            app.outcome.with(|outcome| {
+        app.plan.with_untracked(|plan| {
+            app.settled_with(|outcome| {
                 let (plan, outcome) = (plan.as_ref()?, outcome.as_ref()?);
                 let text = calendar_file(plan, &outcome.calendar, words::calendar_words);
                 Some(browser::file_address("text/calendar", &text))
@@ -39,7 +38,7 @@ pub fn calendar() -> Node {
         })
     };
     let succession = move || {
-        let succession = app.outcome.with(|outcome| {
+        let succession = app.settled_with(|outcome| {
             outcome
                 .as_ref()
                 .and_then(|outcome| outcome.succession.clone())

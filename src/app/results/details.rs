@@ -20,7 +20,7 @@ pub fn events() -> Node {
         .id("season")
         .child(el("h3").child(words::SEASON))
         .child(el("ol").class("events").child(live(move || {
-            app.outcome.with(|outcome| {
+            app.settled_with(|outcome| {
                 outcome
                     .as_ref()
                     .map(|outcome| outcome.season.events.clone())
@@ -40,10 +40,7 @@ pub fn events() -> Node {
 pub fn details() -> Node {
     let app = app();
     let has = move |what: fn(&Outcome) -> bool| {
-        move || {
-            app.outcome
-                .with(|outcome| outcome.as_ref().is_some_and(what))
-        }
+        move || app.settled_with(|outcome| outcome.as_ref().is_some_and(what))
     };
     several()
         .child(fold_more(words::NUTRIENTS, More::Nutrients))
@@ -63,26 +60,25 @@ pub fn contents(what: More) -> Node {
     let app = app();
     let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
         live(move || {
-            app.outcome
-                .with(|outcome| {
-                    outcome
-                        .as_ref()
-                        .map(|outcome| rows(outcome, app.units.get()))
-                        .unwrap_or_default()
-                })
-                .into_iter()
-                .map(|row| {
-                    el("tr").child(
-                        row.into_iter()
-                            .map(|cell| el("td").child(cell))
-                            .collect::<Node>(),
-                    )
-                })
-                .collect::<Node>()
+            app.settled_with(|outcome| {
+                outcome
+                    .as_ref()
+                    .map(|outcome| rows(outcome, app.units.get()))
+                    .unwrap_or_default()
+            })
+            .into_iter()
+            .map(|row| {
+                el("tr").child(
+                    row.into_iter()
+                        .map(|cell| el("td").child(cell))
+                        .collect::<Node>(),
+                )
+            })
+            .collect::<Node>()
         })
     };
     let readings = move || {
-        app.outcome.with(|outcome| {
+        app.settled_with(|outcome| {
             let outcome = outcome.as_ref()?;
             Some(words::readings(outcome, app.units.get()))
         })

@@ -1,5 +1,5 @@
-//! What may come a moment after an edit, so that a key press is answered first: the kept text, the
-//! link, and what is only seen on paper.
+//! What comes a frame after an edit, so that a key press is answered first, with the four figures and
+//! what is wrong: drawing, lists and tables, the link, the papers, the kept text.
 
 use std::cell::Cell;
 use std::rc::Rc;
@@ -29,7 +29,7 @@ impl App {
         at_leisure(move || self.store.track(), write);
     }
 
-    /// Lets the link and the papers follow the plan.
+    /// Lets all else follow the plan.
     pub(super) fn settle_from_now_on(self) {
         let follow = move || {
             self.engine.track();
@@ -54,7 +54,7 @@ impl App {
         at_leisure(follow, settle);
     }
 
-    /// The outcome as the papers know it: a moment behind the page's.
+    /// The outcome, a frame behind that of the figures.
     pub fn settled_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
         self.settled.with(read)
     }
