@@ -137,8 +137,13 @@ struct Ends {
 }
 
 impl Ends {
-    /// As [`Fall::follow`] ends; looks once a day.
-    fn follow(tank: &Tank, filled: &Filled, course: &PlantCourse) -> Option<Self> {
+    /// As [`Fall::follow`] ends; looks once a day. `draughts`: of free boards, day by day.
+    fn follow(
+        tank: &Tank,
+        filled: &Filled,
+        course: &PlantCourse,
+        draughts: &[Option<Length>],
+    ) -> Option<Self> {
         let floats = matches!(tank.cover(), Cover::Floating { .. });
         let hours = &course.hours;
         let left = |index: usize| filled.volume - hours[index].drawn;
@@ -153,8 +158,10 @@ impl Ends {
         for index in looks {
             let yesterday = draught;
             if index % 24 == 0 {
-                draught = tank
-                    .draught(tank.floating_mass(hours[index].head))
+                draught = draughts
+                    .get(index / 24)
+                    .copied()
+                    .flatten()
                     .unwrap_or(draught);
             }
             let guess = last.map_or(filled.state.level, |state| state.level);
@@ -175,6 +182,13 @@ impl Ends {
             dry: dry.is_some(),
         })
     }
+}
+
+/// How deep free boards float, day by day: the same over any pipes.
+fn draughts(tank: &Tank, course: &PlantCourse) -> Vec<Option<Length>> {
+    let days = course.hours.iter().step_by(24);
+    days.map(|hour| tank.draught(tank.floating_mass(hour.head)))
+        .collect()
 }
 
 /// Days after planting in which an hour falls.
@@ -220,7 +234,7 @@ pub(super) fn boards(
         depth_at_harvest_cm: last.level.get::<centimeter>(),
         board_mass_kg: planted.get::<kilogram>() / f64::from(boards.count),
         refloat_l: refloat.get::<liter>(),
-        pipes: pipe_table(sound, course)?,
+        pipes: pipe_table(sound, course, &draughts(tank, course))?,
         structure: structure(
             sound,
             tank,
@@ -250,7 +264,11 @@ fn refloat(tank: &Tank, last: &State, head: Mass) -> Result<Volume, Beyond> {
 
 /// Every standard size, filled so that its boards float clear, against the same crop; the plan's
 /// own pipe with the plan's own fill.
-fn pipe_table(sound: &Sound, course: &PlantCourse) -> Result<Vec<PipeRow>, Beyond> {
+fn pipe_table(
+    sound: &Sound,
+    course: &PlantCourse,
+    draughts: &[Option<Length>],
+) -> Result<Vec<PipeRow>, Beyond> {
     let Some(boards) = &sound.container.boards else {
         return Ok(Vec::new());
     };
@@ -266,7 +284,13 @@ fn pipe_table(sound: &Sound, course: &PlantCourse) -> Result<Vec<PipeRow>, Beyon
             None if chosen => (own.outside_diameter, own.wall),
             None => continue,
         };
-        rows.push(pipe_row(sound, course, size, (outside, wall), chosen)?);
+        rows.push(pipe_row(
+            sound,
+            (course, draughts),
+            size,
+            (outside, wall),
+            chosen,
+        )?);
     }
     rows.sort_by(|a, b| a.outside_diameter_mm.total_cmp(&b.outside_diameter_mm));
     Ok(rows)
@@ -274,7 +298,7 @@ fn pipe_table(sound: &Sound, course: &PlantCourse) -> Result<Vec<PipeRow>, Beyon
 
 fn pipe_row(
     sound: &Sound,
-    course: &PlantCourse,
+    (course, draughts): (&PlantCourse, &[Option<Length>]),
     size: PipeChoice,
     pipe: (Length, Length),
     chosen: bool,
@@ -298,7 +322,7 @@ fn pipe_row(
     let Ok(filled) = fill::fill(sound, &tank, own_fill) else {
         return Ok(too_low);
     };
-    let ends = Ends::follow(&tank, &filled, course).ok_or(Beyond)?;
+    let ends = Ends::follow(&tank, &filled, course, draughts).ok_or(Beyond)?;
     let last = ends.last;
     let (gap, left) = (
         last.gap().get::<centimeter>(),
@@ -348,6 +372,7 @@ mod tests {
             plan.container.height_cm = height.into();
             plan.crop.target_head_g = target.into();
             let Ok(sound) = check(&plan) else { continue };
+            let own = Tank::new(&sound, None).expect("the plan's own tank");
             for size in PipeChoice::ALL.iter().filter_map(|size| size.pipe()) {
                 let pipe = (
                     Length::new::<millimeter>(size.outside_diameter_mm),
@@ -363,7 +388,9 @@ mod tests {
                     continue;
                 };
                 let hourly = Fall::follow(&tank, &filled, &course);
-                let daily = Ends::follow(&tank, &filled, &course).expect("a first day");
+                // As the plan's own pipes have it.
+                let draughts = draughts(&own, &course);
+                let daily = Ends::follow(&tank, &filled, &course, &draughts).expect("a first day");
                 let last = hourly.last().expect("a first day");
                 assert_eq!(daily.rest_day, hourly.rest_hour.map(day_of));
                 assert_eq!(daily.dry, hourly.dry_hour.is_some());

@@ -6,19 +6,12 @@ import test from "node:test";
 import lighthouse from "lighthouse";
 import { chromium } from "playwright-core";
 import { FLAGS, startServer, TABLET } from "./rig.mjs";
-import { EXAMPLES, idOf, Screen } from "./screen.mjs";
+import { EXAMPLES, Screen, STEPS } from "./screen.mjs";
 
 const SLOWER = 4;
 /** Of the key presses, as many as this have their update within LIMIT_MS. */
 const QUANTILE = 0.95;
 const LIMIT_MS = 50;
-
-/** Fields of each step whose every digit makes another season. */
-const FIELDS = {
-  container: ["container.height_cm", "container.cover_thickness_cm", "container.pot_immersion_cm", "container.board_thickness_cm", "container.board_length_cm"],
-  crop: ["crop.target_head_g", "crop.seedling_age_d", "crop.plants_per_container"],
-  fertilizer: ["fertilizer.target_ec_ms_per_cm", "fertilizer.raw_water_ec_ms_per_cm", "fertilizer.crops_in_a_row"],
-};
 
 for (const example of EXAMPLES) {
   test(`a key press is answered at once, at a quarter of the speed: ${example}`, async (t) => {
@@ -28,47 +21,59 @@ for (const example of EXAMPLES) {
     await page.locator(".headline").waitFor();
     const client = await page.context().newCDPSession(page);
     await client.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-    // From the press to the frame that shows what came of it, as the browser itself times it, in steps of
-    // 8 ms; it does not report what takes less than 16.
+    // As the browser itself times it: from the press until the season was lived through anew and its
+    // figures stand in the document; until the frame that shows them, in steps of 8 ms; and tasks of
+    // 50 ms and more, whatever they do. It does not report an event that takes less than 16 ms.
     await page.evaluate(() => {
-      window.presses = 0;
-      window.painted = [];
-      addEventListener("input", () => (window.presses += 1));
+      window.seen = { presses: 0, done: [], painted: [], long: [] };
+      addEventListener("input", () => (window.seen.presses += 1));
       new PerformanceObserver((list) => {
-        for (const { name, duration } of list.getEntries()) if (name === "input") window.painted.push(duration);
+        for (const { name, duration, startTime, processingEnd } of list.getEntries()) {
+          if (name !== "input") continue;
+          window.seen.done.push(processingEnd - startTime);
+          window.seen.painted.push(duration);
+        }
       }).observe({ type: "event", durationThreshold: 16 });
+      new PerformanceObserver((list) => {
+        for (const { duration } of list.getEntries()) window.seen.long.push(Math.round(duration));
+      }).observe({ type: "longtask" });
     });
     const round = async () => {
-      for (const [step, paths] of Object.entries(FIELDS)) {
+      for (const step of STEPS) {
         await screen.goTo(step);
-        for (const path of paths) {
-          const field = page.locator(`#${idOf(path)}:visible`);
-          if ((await field.count()) === 0) continue;
+        // The last digit of every field, away and back.
+        for (const field of await page.locator(".step:not([hidden]) .field input[type=text]:visible").all()) {
           const value = await field.inputValue();
           if (value === "") continue;
           await field.focus();
-          for (let again = 0; again < 3; again += 1) {
-            await page.keyboard.press("End");
-            for (const key of ["Backspace", value.at(-1)]) {
-              await page.keyboard.press(key);
-              // A fast typist's next key; what the page does later must not be in its way.
-              await page.waitForTimeout(150);
-            }
+          await page.keyboard.press("End");
+          for (const key of ["Backspace", value.at(-1)]) {
+            await page.keyboard.press(key);
+            // A fast typist's next key; what the page does later must not be in its way.
+            await page.waitForTimeout(150);
           }
         }
       }
-      const [presses, painted] = await page.evaluate(() => [window.presses, window.painted.splice(0)]);
-      await page.evaluate(() => (window.presses = 0));
-      return [...painted, ...Array(Math.max(0, presses - painted.length)).fill(8)].sort((a, b) => a - b);
+      return page.evaluate(() => {
+        const { seen } = window;
+        window.seen = { presses: 0, done: [], painted: [], long: [] };
+        return seen;
+      });
     };
-    const at = (sorted, share) => sorted[Math.ceil(share * sorted.length) - 1];
     let best = Infinity;
     // What else the machine does can only make the page look slower.
     for (let tries = 0; tries < 3 && best >= LIMIT_MS; tries += 1) {
-      const painted = await round();
-      assert.ok(painted.length >= 24, `only ${painted.length} key presses`);
-      const slow = at(painted, QUANTILE);
-      t.diagnostic(`${painted.length} presses: half painted within ${at(painted, 0.5)} ms, ${100 * QUANTILE} % within ${slow} ms`);
+      const { presses, done, painted, long } = await round();
+      assert.ok(presses >= 24, `only ${presses} key presses`);
+      const at = (times, share) => {
+        const all = [...times, ...Array(Math.max(0, presses - times.length)).fill(8)].sort((a, b) => a - b);
+        return Math.round(all[Math.ceil(share * all.length) - 1]);
+      };
+      // A long task after more than one press in twenty is as bad as a late answer.
+      const slow = Math.max(at(done, QUANTILE), long.length > (1 - QUANTILE) * presses ? Math.max(...long) : 0);
+      t.diagnostic(
+        `${presses} presses: done within ${at(done, 0.5)} ms for half, ${at(done, QUANTILE)} ms for ${100 * QUANTILE} %; painted within ${at(painted, 0.5)} and ${at(painted, QUANTILE)} ms; long tasks: ${long.join(", ") || "none"}`,
+      );
       best = Math.min(best, slow);
     }
     assert.ok(best < LIMIT_MS, `${best} ms`);

@@ -33,7 +33,7 @@ pub fn results() -> Node {
         if app.has_problems() {
             return String::new();
         }
-        app.outcome.with(|outcome| {
+        app.settled_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| words::result_sentence(outcome, app.units.get()))
