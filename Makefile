@@ -7,7 +7,7 @@
 #   make fuzz       a million mutated links, files and stored texts
 #   make mutation   changes the readers of saved plans in small ways: does a test notice? (hours)
 #   make advisories holds all dependencies to the published advisories (asks the network)
-#   make bench      times a season, side by side with general reference codes
+#   make bench      times a season and a thousand, side by side with general reference codes and in Chromium
 #   make pictures   takes the pictures of the README, and draws the icons of the installed page
 #   make clean      removes what was built here (the shared tools stay in the cache)
 
@@ -44,9 +44,9 @@ advisories:
 	@$(TOOLS)/setup.sh advisories
 	@$(TOOLS)/advisories.sh
 
-bench:
+bench: dist
 	@$(TOOLS)/setup.sh test
-	@. $(TOOLS)/lib.sh && use_python && cargo bench --locked --no-default-features --bench season_bench && python3 tests/peers/phreeqc/compare.py --bench && python3 tests/peers/ensemble/monte_carlo.py --bench
+	@. $(TOOLS)/lib.sh && use_python && cargo bench --locked --no-default-features --bench season_bench && python3 tests/peers/phreeqc/compare.py --bench && python3 tests/peers/ensemble/monte_carlo.py --bench && node tests/browser/seasons-bench.mjs
 
 pictures: dist
 	@$(TOOLS)/setup.sh test

@@ -27,7 +27,7 @@ static DRAWINGS: [Drawing; 5] = [
     // A bucket at planting and near harvest.
     Drawing {
         paths: &[
-            (WATER, "M26 46h108l-7 92h-94zM188 104h104l-4 34h-96z"),
+            (WATER, "M25 46H135L127 138H33zM192 104H292L289 138H195z"),
             (BOARD, "M16 28h128v7h-128zM178 28h128v7h-128z"),
             (LINE, "M24 35l9 103h94l9-103M186 35l9 103h94l9-103"),
             (LINE, "M68 35l5 16h14l5-16M230 35l5 16h14l5-16"),
@@ -67,7 +67,7 @@ static DRAWINGS: [Drawing; 5] = [
                 "M82 50q-8-3-9-10q8 0 9 7q1-7 9-7q-1 7-9 10zM238 78q-28-2-32-20q18-2 30 12q-3-12 2-16q7 4 3 16q11-14 29-12q-4 18-32 20z",
             ),
         ],
-        letters: &[(46, 59), (140, 78), (82, 116), (300, 87)],
+        letters: &[(46, 59), (124, 68), (82, 116), (238, 96)],
     },
     // A bag, a jug, two stocks.
     Drawing {

@@ -9,7 +9,7 @@ use crate::app::browser::dom::{Node, action, el, live, several};
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment};
 
 use super::browser;
-use super::state::{App, Brought, app};
+use super::state::{App, Brought, Latest, app};
 use super::words;
 use crate::plan::{
     FileError, LONGEST_FILE, Plan, notebooks_from_file, plans_from_file, plans_to_file,
@@ -90,8 +90,10 @@ pub fn hand_on() -> Node {
         .child(live(move || {
             if has_link.get() {
                 linked()
-            } else {
+            } else if app.settled_with(Latest::is_some) {
                 el("p").child(words::NO_LINK)
+            } else {
+                Node::default()
             }
         }))
 }

@@ -42,7 +42,7 @@ pub fn mount() {
         }
     };
     if at_once {
-        wasm_bindgen_futures::spawn_local(async move {
+        browser::go_on(async move {
             // What could not be fetched is asked for once more where it is to be shown.
             let _ = fetch_plan().await;
             show();
@@ -51,7 +51,7 @@ pub fn mount() {
         show();
         // While the first page is read, and not in the way of it.
         browser::after_paint(|| {
-            wasm_bindgen_futures::spawn_local(async {
+            browser::go_on(async {
                 let _ = fetch_plan().await;
             });
         });

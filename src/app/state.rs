@@ -7,6 +7,7 @@ mod plans;
 mod settled;
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::ops::Deref;
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -115,9 +116,21 @@ pub struct Engine {
     pub used: fn(&Plan) -> BTreeSet<Field>,
 }
 
-/// The page's state; cheap to copy.
+/// The page's state: made once, for as long as the page stands, so that whatever answers an event holds
+/// no more than where it is.
 #[derive(Clone, Copy)]
-pub struct App {
+pub struct App(&'static State);
+
+impl Deref for App {
+    type Target = State;
+
+    fn deref(&self) -> &State {
+        self.0
+    }
+}
+
+/// What the page's state holds.
+pub struct State {
     /// None until a plan is shown for the first time.
     engine: RwSignal<Option<&'static Engine>>,
     pub(super) store: RwSignal<Store>,
@@ -238,7 +251,7 @@ impl App {
                     UnitSystem::Metric
                 })
         });
-        let app = Self {
+        let app = Self(Box::leak(Box::new(State {
             engine,
             store,
             plan,
@@ -263,7 +276,7 @@ impl App {
             notebook: RwSignal::new(None),
             settled: RwSignal::new(Latest(None)),
             address: RwSignal::new(None),
-        };
+        })));
         app.note_from_now_on();
         app.settle_from_now_on();
         if usable {

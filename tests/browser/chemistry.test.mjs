@@ -236,7 +236,7 @@ test("a stock too strong for its store does not stay clear, and says at what str
 
 test("other ways of dosing have no table of stocks", async (t) => {
   const screen = await open(t, "bucket");
-  const table = screen.page.locator('.scroll[aria-label="Stock solutions"]');
+  const table = screen.page.locator(".fold > summary", { hasText: "Stock solutions" });
   assert.equal(await table.count(), 0);
   await screen.enter({ "fertilizer.dosing": "stocks" });
   assert.equal(await table.count(), 1);

@@ -114,13 +114,14 @@ test("from the first page to the printed card by keyboard alone", async (t) => {
   // What a figure is made of opens and closes.
   await tabTo(page, ".headline div:first-child .working > summary", "Shift+Tab");
   await page.keyboard.press("Space");
-  assert.ok(await page.locator(".working dl").first().isVisible());
+  await page.locator(".working dl").first().waitFor();
   await page.keyboard.press("Enter");
-  assert.ok(await page.locator(".working dl").first().isHidden());
+  await page.locator(".working dl").first().waitFor({ state: "hidden" });
 
   // What is folded opens, and its table can be scrolled.
   await tabTo(page, ".fold > summary");
   await page.keyboard.press("Enter");
+  await page.locator(".fold[open] .scroll").first().waitFor();
   await tabTo(page, ".fold[open] .scroll");
 
   // Back up to the steps, the units and the plans.

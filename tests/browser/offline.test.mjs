@@ -36,7 +36,7 @@ async function nextRelease({ title = "Slackwater B" } = {}) {
   const next = await folder();
   await cp(DIST, next, { recursive: true });
   const names = await readdir(next);
-  const wasm = names.find((name) => name.endsWith(".wasm"));
+  const wasm = names.find((name) => name.endsWith("_bg.wasm"));
   const renamed = `next-${wasm}`;
   await cp(join(next, wasm), join(next, renamed));
   await rm(join(next, wasm));

@@ -254,6 +254,8 @@ export class Screen {
   /** The findings, the gravest first: how grave, and the sentence. */
   async findings() {
     await this.settled();
+    // Those that passed, and good practice, are folded.
+    await this.page.waitForFunction(unfolded, ".figures .fold:has(> summary):not(#chances, #building, #day-table, .working)");
     const items = await this.page.locator(".findings li").evaluateAll((all) =>
       all.map((item) => [item.querySelector("strong").textContent, item.querySelector("span").textContent]),
     );
@@ -267,7 +269,10 @@ export class Screen {
     for (const closed of await fold.filter({ hasNot: this.page.locator("table") }).all()) {
       await closed.evaluate((details) => (details.open = true));
     }
-    const table = await this.page.locator(`.scroll[aria-label="${name}"] table`).evaluate((at) =>
+    const found = this.page.locator(`.scroll[aria-label="${name}"] table`);
+    // Some tables lie in a fold of another name.
+    if ((await fold.count()) === 0 && (await found.count()) === 0) await this.resultText();
+    const table = await found.evaluate((at) =>
       [...at.rows].map((row) => [...row.cells].map((cell) => cell.textContent)),
     );
     const [heads, ...rows] = table.map((row) => row.map(plain));

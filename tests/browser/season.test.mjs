@@ -22,7 +22,10 @@ const FAILING = {
 };
 
 /** What each of the four ways to see a day says of it. */
-function read(screen) {
+async function read(screen) {
+  await screen.settled();
+  await screen.page.evaluate(() => (document.querySelector("#day-table").open = true));
+  await screen.page.locator("#day-table tr[aria-current]").waitFor({ state: "attached" });
   return screen.page.evaluate(() => {
     const text = (at) => at.textContent.replaceAll(/\s+/g, " ").trim();
     const row = document.querySelector("#day-table tr[aria-current]");

@@ -97,6 +97,7 @@ test("storage that fills up: a notice, and none once there is room again", async
     }
   });
   await screen.planName.fill("A name that is a good deal longer than the one which stood here before it");
+  await screen.settled();
   assert.match(await screen.notices.innerText(), NOT_KEPT);
   assert.equal(await screen.stored(), kept);
   assert.ok(await screen.printButton.isEnabled());
@@ -104,6 +105,7 @@ test("storage that fills up: a notice, and none once there is room again", async
     for (const key of Object.keys(localStorage)) if (key.startsWith("filler")) localStorage.removeItem(key);
   });
   await screen.planName.fill("There is room");
+  await screen.settled();
   assert.doesNotMatch(await screen.notices.innerText(), NOT_KEPT);
   assert.match(await screen.stored(), /There is room/);
 });

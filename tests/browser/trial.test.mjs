@@ -281,15 +281,18 @@ test("what is wrong stands beside its cell, its line or its field, and stays as 
   await screen.set("variant-value-3", "21");
   assert.match(await screen.page.locator("#variant-name-3").inputValue(), /^21/);
 
-  // Twice asked, a trial is gone; the menu of plans leads out of one.
+  // A deleted trial comes back whole; the menu of plans leads out of one.
   await screen.openMenu();
   await screen.menu.locator(".plan").first().click();
   await screen.focusMoves("step-1");
   await screen.page.locator(".trials .plan").click();
+  const { trials } = JSON.parse(await screen.stored());
   await screen.button("Delete this trial").click();
-  await screen.button("Delete it for good, records too").click();
-  await screen.focusMoves("trials");
+  await screen.focusMoves("trial-undelete");
   assert.equal(JSON.parse(await screen.stored()).trials, undefined);
+  await screen.button("Undo").click();
+  await screen.focusMoves("trials");
+  assert.deepEqual(JSON.parse(await screen.stored()).trials, trials);
 });
 
 test("by keyboard alone, and in ounces and gallons", async (t) => {

@@ -16,6 +16,12 @@ try {
   const { default: start } = await import(nearby(js));
   // The program itself takes the first words away, once the page stands.
   await start({ module_or_path: program });
+  // Only then does anything listen to what is said below.
+  if (boot.isConnected) {
+    await new Promise((stands) => {
+      new MutationObserver(() => boot.isConnected || stands()).observe(boot.parentNode, { childList: true });
+    });
+  }
 } catch (error) {
   const reason = document.createElement("p");
   reason.setAttribute("role", "alert");

@@ -118,6 +118,11 @@ pub fn next(what: impl FnOnce() + 'static) {
     leptos::prelude::set_timeout(what, std::time::Duration::ZERO);
 }
 
+/// Runs something that waits, before the page stands as well.
+pub fn go_on(what: impl Future<Output = ()> + 'static) {
+    wasm_bindgen_futures::spawn_local(what);
+}
+
 /// Runs something once the page has been redrawn.
 pub fn soon(what: impl FnOnce() + 'static) {
     leptos::prelude::request_animation_frame(what);

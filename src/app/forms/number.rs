@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, button, el, given, live};
+use crate::app::browser;
+use crate::app::browser::dom::{Node, action, button, el, given, live};
 
 use super::lines::Lines;
 use crate::app::state::{Note, Remark, app, field_id};
@@ -135,20 +136,33 @@ pub fn date_field(field: Field) -> Node {
             .class("box")
             .child(text_box(field, text).on_value("input", write))
             .child(
-                el("input")
-                    .class("picker")
-                    .attr("type", "date")
-                    .attr("aria-label", words::PICK_DATE)
-                    .value_live(picked)
-                    .on_value("change", move |value| {
-                        let picked = value;
-                        // An emptied picker says nothing; the typed text stays.
-                        if !picked.is_empty() {
-                            write(picked);
-                        }
-                    }),
+                el("span").class("pick").child(calendar()).child(
+                    el("input")
+                        .class("picker")
+                        .attr("type", "date")
+                        .attr("aria-label", words::PICK_DATE)
+                        .value_live(picked)
+                        .on_value("change", move |value| {
+                            let picked = value;
+                            // An emptied picker says nothing; the typed text stays.
+                            if !picked.is_empty() {
+                                write(picked);
+                            }
+                        }),
+                ),
             )
+            .child(action("quiet today", words::TODAY, move || {
+                write(browser::today())
+            }))
     })
+}
+
+/// What the button of a calendar shows; small screens' browsers draw nothing of their own.
+fn calendar() -> Node {
+    el("svg")
+        .attr("viewBox", "0 0 24 24")
+        .attr("aria-hidden", "true")
+        .child(el("path").attr("d", "M4 6h16v14H4zM4 10h16M8 3v5M16 3v5"))
 }
 
 /// Ids of what explains a field.

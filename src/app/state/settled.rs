@@ -26,7 +26,7 @@ impl App {
                 browser::ask_to_persist();
             }
         };
-        at_leisure(move || self.store.track(), write);
+        at_leisure(move || self.store.track(), write, false);
     }
 
     /// Lets all else follow the plan.
@@ -51,7 +51,8 @@ impl App {
                 self.address.set(address);
             }
         };
-        at_leisure(follow, settle);
+        // What a plan that was left open comes to is known before anything follows it.
+        at_leisure(follow, settle, true);
     }
 
     /// The outcome, a frame behind that of the figures.
@@ -61,8 +62,8 @@ impl App {
 }
 
 /// Does something once the page was painted after a change of what `follow` reads; at once when the
-/// page is printed or left.
-fn at_leisure(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
+/// page is printed or left. `at_first`: also for what there is to begin with.
+fn at_leisure(follow: impl Fn() + 'static, act: impl Fn() + 'static, at_first: bool) {
     let due = Rc::new(Cell::new(false));
     let act = Rc::new(act);
     let when_due = {
@@ -81,6 +82,6 @@ fn at_leisure(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
                 browser::after_paint(when_due.clone());
             }
         },
-        false,
+        at_first,
     );
 }

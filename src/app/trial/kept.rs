@@ -1,6 +1,6 @@
 //! The trials of the device, and what the view of one of them holds.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::ops::Deref;
 
 use leptos::prelude::*;
@@ -77,9 +77,9 @@ pub struct Bench(&'static State);
 /// What it holds.
 pub struct State {
     pub app: App,
-    /// Number of the trial whose deletion was asked for once.
-    pub deleting: RwSignal<Option<usize>>,
-    /// As that, for its records.
+    /// Number of the trial that was deleted last.
+    pub deleted: RwSignal<Option<usize>>,
+    /// Number of the trial whose records were asked to be cleared once.
     pub clearing: RwSignal<Option<usize>>,
     /// Place of the field that was chosen to differ, before any variant gives it a value.
     pub factor: RwSignal<Option<usize>>,
@@ -103,7 +103,7 @@ impl Bench {
     pub fn new(app: App) -> Self {
         Self(Box::leak(Box::new(State {
             app,
-            deleting: RwSignal::new(None),
+            deleted: RwSignal::new(None),
             clearing: RwSignal::new(None),
             factor: RwSignal::new(None),
             paper: RwSignal::new(None),
@@ -153,7 +153,7 @@ impl Bench {
 
     /// Shows a trial, or none. What was half done belongs to the one before.
     pub fn open(self, id: Option<usize>) {
-        for half_done in [self.deleting, self.clearing, self.factor, self.paper] {
+        for half_done in [self.deleted, self.clearing, self.factor, self.paper] {
             half_done.set(None);
         }
         self.pasted.set(None);
@@ -174,13 +174,31 @@ impl Bench {
         });
     }
 
-    /// Deletes the trial that is shown.
+    /// Deletes the trial that is shown; it can be taken back.
     pub fn delete(self) {
         let id = self.app.trial.get_untracked();
         self.open(None);
-        self.app
-            .store
-            .update(|store| store.trials.retain(|kept| Some(kept.id as usize) != id));
+        self.app.store.update(|store| {
+            let place = store
+                .trials
+                .iter()
+                .position(|kept| Some(kept.id as usize) == id);
+            GONE.set(place.map(|place| store.trials.remove(place)));
+        });
+        self.deleted.set(id);
+        browser::focus_soon("trial-undelete");
+    }
+
+    /// Takes that back.
+    pub fn undelete(self) {
+        if let Some(kept) = GONE.take() {
+            let id = kept.id as usize;
+            self.app.store.update(|store| {
+                let before = store.trials.iter().filter(|it| it.id < kept.id).count();
+                store.trials.insert(before, kept);
+            });
+            self.open(Some(id));
+        }
     }
 }
 
@@ -265,6 +283,8 @@ struct Remembered {
 }
 
 thread_local! {
+    /// The trial that was deleted last.
+    static GONE: Cell<Option<KeptTrial>> = const { Cell::new(None) };
     /// Living through plans takes nearly all of the time, and neither names nor records change what
     /// they come to.
     static LAST: RefCell<Option<Remembered>> = const { RefCell::new(None) };

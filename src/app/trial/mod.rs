@@ -56,8 +56,14 @@ fn list(bench: Bench) -> Node {
         store.trials.iter().map(name).collect::<Vec<_>>()
     });
     let begins = app.plan_is_open();
+    let deleted = bench.deleted.get().map(|_| {
+        el("p")
+            .class("notice")
+            .child(el("span").child(words::TRIAL_DELETED))
+            .child(action("quiet", words::UNDO, move || bench.undelete()).id("trial-undelete"))
+    });
     // Nothing to compare, and nothing that was compared.
-    if !begins && kept.is_empty() {
+    if !begins && kept.is_empty() && deleted.is_none() {
         return Node::default();
     }
     let begin = begins.then(|| action("main", words::NEW_TRIAL, move || bench.begin()));
@@ -73,6 +79,7 @@ fn list(bench: Bench) -> Node {
         .attr("aria-labelledby", "trials")
         .child(heading("h2", "trials", words::TRIALS))
         .child(el("p").class("hint").child(words::TRIALS_MORE))
+        .child(el("div").attr("role", "status").child(deleted))
         .child(begin)
         .child(some.then(|| {
             el("ul")
@@ -84,7 +91,6 @@ fn list(bench: Bench) -> Node {
 
 /// A trial, part by part.
 fn open(bench: Bench, shown: &Shown) -> Node {
-    let sure = bench.deleting.get().is_some();
     let (name, json) = (shown.trial.name.clone(), shown.trial.to_json());
     let title = words::trial_or_unnamed(&name);
     let tools = row([
@@ -92,21 +98,7 @@ fn open(bench: Bench, shown: &Shown) -> Node {
         action("quiet", words::SAVE_TRIAL, move || {
             browser::save_file(words::TRIAL_FILE, &json);
         }),
-        action(
-            "quiet",
-            if sure {
-                words::DELETE_TRIAL_SURE
-            } else {
-                words::DELETE_TRIAL
-            },
-            move || {
-                if sure {
-                    bench.delete();
-                } else {
-                    bench.deleting.set(Some(0));
-                }
-            },
-        ),
+        action("quiet", words::DELETE_TRIAL, move || bench.delete()),
     ]);
     let box_of_name = el("label")
         .class("plan-name")

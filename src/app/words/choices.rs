@@ -309,6 +309,8 @@ pub fn grade(label: &LabelPlan) -> String {
         })
         .join("-")
 }
+/// Button beside a date.
+pub const TODAY: &str = "Today";
 /// Name of the calendar button beside a date.
 pub const PICK_DATE: &str = "Pick the date from a calendar";
 /// Groups of fields.

@@ -33,8 +33,8 @@ pub const SAVE_TRIAL: &str = "Save this trial to a file";
 pub const TRIAL_FILE: &str = "slackwater-trial.json";
 /// Button.
 pub const DELETE_TRIAL: &str = "Delete this trial";
-/// The same button, once it was pressed.
-pub const DELETE_TRIAL_SURE: &str = "Delete it for good, records too";
+/// After a trial was deleted.
+pub const TRIAL_DELETED: &str = "The trial was deleted.";
 
 /// The name of a trial of a plan.
 pub fn trial_of(plan: &str) -> String {

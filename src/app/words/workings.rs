@@ -176,7 +176,7 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
             show(Dimension::Mass, season.head_g, units)
         ),
         Worked::Water => format!(
-            "{} at planting; the crop draws {} to the end, {} of it through openings; {} for a kilogram of heads.",
+            "{} at planting; the crop draws {} to the end, {} of it through openings; {} of fresh heads.",
             volume(fill.volume_l),
             volume(season.water_l),
             volume(season.evaporated_l),
@@ -204,7 +204,7 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
         ),
         Worked::Recipe => "Targets of the recipe times its strength, less what the raw water brings; composition of each salt on your list.".to_owned(),
         Worked::Strength => format!(
-            "Water of {} for a kilogram of heads, uptake by the crop, and {} at planting; the end of the season at each trial strength.",
+            "Water of {} of fresh heads, uptake by the crop, and {} at planting; the end of the season at each trial strength.",
             show(Dimension::WaterUse, season.water_per_kg_l, units),
             show(Dimension::Conductivity, outcome.fertilizer.ec_ms_per_cm, units)
         ),
