@@ -152,7 +152,7 @@ pub fn date_field(field: Field) -> Node {
                 ),
             )
             .child(action("quiet today", words::TODAY, move || {
-                write(browser::today())
+                write(browser::today());
             }))
     })
 }
