@@ -7,7 +7,19 @@ export async function start(browser, site) {
   await browser.until("the program runs", () => document.readyState === "complete" && !document.getElementById("boot"));
 }
 
+/** Waits for what follows an edit a frame later: drawing, lists, link and card. */
+export async function settled(browser) {
+  await browser.run(() => {
+    window.settled = false;
+    const frames = (left) =>
+      requestAnimationFrame(() => setTimeout(() => (left > 0 ? frames(left - 1) : (window.settled = true))));
+    frames(2);
+  });
+  await browser.until("the page has settled", () => window.settled);
+}
+
 export async function figures(browser) {
+  await settled(browser);
   const found = {};
   for (const name of ["fill", "dose", "harvest", "left"]) found[name] = await browser.text(`#figure-${name}`);
   assert.match(found.fill, /^(\d+(\.\d)? cm|[\d ./]+ in) below the rim$/);
