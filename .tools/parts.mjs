@@ -43,6 +43,9 @@ export function replace(text, old, now) {
  */
 export function placeParts(folder, script) {
   const from = root("target/parts");
+  let text = readFileSync(join(folder, script), "utf8");
+  // Before the long work: a site is finished once.
+  if (!text.includes(`from "./__wasm_split.js"`)) throw new Error(`${script} has its parts already`);
   let loader = readFileSync(join(from, "__wasm_split.js"), "utf8");
   for (const name of readdirSync(from).filter((name) => name.endsWith(".wasm"))) {
     const bytes = smaller(join(from, name));
@@ -54,7 +57,6 @@ export function placeParts(folder, script) {
       `fetch(new URL("./${placed}", import.meta.url), { integrity: "${integrity(bytes)}" })`,
     );
   }
-  let text = readFileSync(join(folder, script), "utf8");
   // The two scripts name each other, so neither name can be of its own contents alone.
   const release = hash(text + loader);
   const names = { script: script.replace(/-[^-]+\.js$/, `-${release}.js`), loader: `parts-${release}.js` };
