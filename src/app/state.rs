@@ -1,9 +1,9 @@
 //! What the page holds: the kept plans, which one is open, the units, and what follows from them.
 //! Everything that can be derived is derived.
 
-mod notebooks;
 mod notes;
 mod plans;
+mod records;
 mod settled;
 
 use std::collections::{BTreeMap, BTreeSet};

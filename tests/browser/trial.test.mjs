@@ -307,7 +307,7 @@ test("by keyboard alone, and in ounces and gallons", async (t) => {
     assert.fail(`Tab does not lead to ${selector}`);
   };
   await page.locator("#trials").focus();
-  await tabTo(".trials-list button.main");
+  await tabTo(".trials .kept-list button.main");
   await page.keyboard.press("Enter");
   await screen.focusMoves("trials");
   await tabTo("#variant-note-2");
