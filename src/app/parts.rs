@@ -133,7 +133,7 @@ pub struct Kept {
     /// Heading, what it is about, and the name of the list.
     pub names: [&'static str; 3],
     /// Number and name of each.
-    pub kept: Vec<(usize, String)>,
+    pub all: Vec<(usize, String)>,
     /// Shows one.
     pub open: Box<dyn Fn(usize)>,
     /// Button for a new one, where there is something to begin with.
@@ -145,7 +145,7 @@ pub struct Kept {
 impl Kept {
     /// The list; nothing where there is nothing to say.
     pub fn list(self) -> Node {
-        let none = self.kept.is_empty();
+        let none = self.all.is_empty();
         if none && self.begin.is_none() && self.deleted.is_none() {
             return Node::default();
         }
@@ -159,7 +159,7 @@ impl Kept {
             el("ul")
                 .class("plans")
                 .attr("aria-label", name)
-                .child(self.kept.into_iter().map(item).collect::<Node>())
+                .child(self.all.into_iter().map(item).collect::<Node>())
         });
         let deleted = self
             .deleted

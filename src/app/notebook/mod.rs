@@ -63,7 +63,7 @@ fn list(desk: Desk) -> Node {
             words::NOTEBOOKS_MORE,
             words::YOUR_NOTEBOOKS,
         ],
-        kept,
+        all: kept,
         open: Box::new(move |id| desk.open(Some(id))),
         begin: (app.plan_is_open() && !app.has_problems())
             .then(|| action("main", words::NEW_NOTEBOOK, move || desk.begin())),

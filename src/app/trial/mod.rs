@@ -57,7 +57,7 @@ fn list(bench: Bench) -> Node {
     Kept {
         id: "trials",
         names: [words::TRIALS, words::TRIALS_MORE, words::YOUR_TRIALS],
-        kept,
+        all: kept,
         open: Box::new(move |id| bench.open(Some(id))),
         begin: app
             .plan_is_open()
