@@ -103,6 +103,36 @@ for (const colorScheme of ["light", "dark"]) {
   }
 }
 
+test("by finger on a phone: begun, read, topped up, closed, corrected and taken back", async (t) => {
+  const screen = await NotebookScreen.open(t, { viewport: PHONE, touch: true, context: { locale: "en-GB" } });
+  const { page } = screen;
+  await page.locator("button.example").nth(1).tap();
+  await screen.focusMoves("step-1");
+  await screen.button("Begin a notebook of this plan").tap();
+  await screen.focusMoves("notebooks");
+  for (const [number, [day, level]] of [["20", "7"], ["30", "18"]].entries()) {
+    await screen.button("Add a reading").first().tap();
+    for (const [name, text] of [["date", day], ["level_cm", level]]) {
+      const box = page.locator(`#reading-${number + 1}-${name}`);
+      await box.tap();
+      await page.keyboard.press("ControlOrMeta+a");
+      await page.keyboard.type(text);
+    }
+    await screen.button("Done").tap();
+  }
+  await screen.weighed();
+  assert.match(await screen.sentence(), /^At this pace the solution ends on day \d+/);
+  assert.deepEqual(
+    (await screen.keptNotebooks())[0].readings.map((reading) => reading.level_cm),
+    [7, 18],
+  );
+  await screen.button("Close this crop").tap();
+  await page.locator("#notebook-correct").tap();
+  await page.locator("#notebook-uncorrect").tap();
+  await page.locator("#notebook-correct").waitFor();
+  assert.equal(await screen.overflows(), false);
+});
+
 test("no touch waits for the forecast, at a quarter of the speed; a newer reading wins", async (t) => {
   const screen = await begun(t, {
     ...metric,

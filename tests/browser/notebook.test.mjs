@@ -3,8 +3,12 @@
 // correction.
 
 import assert from "node:assert/strict";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import test from "node:test";
 import { metric } from "./chemistry.mjs";
+import { answer } from "./command.mjs";
 import { begun, READINGS, solved, withReadings } from "./notebooks.mjs";
 import { PHONE } from "./rig.mjs";
 import { plain } from "./screen.mjs";
@@ -68,6 +72,14 @@ test("five readings bend and narrow the forecast, as the command has it", async 
   assert.match(text, new RegExp(`lasts to harvest in ${outcome.chances.lasts_of_100} of 100 seasons that agree`));
   assert.equal(outcome.resampled, true);
   assert.match(text, new RegExp(`together they are worth ${Number(outcome.effective_size.toPrecision(2))} equally likely ones`));
+
+  // The command says the same of the plan with the readings in a table.
+  const folder = await mkdtemp(join(tmpdir(), "slackwater-"));
+  const table = join(folder, "readings.csv");
+  await writeFile(table, await screen.download("Save the readings as CSV"));
+  const told = await answer(JSON.stringify(JSON.parse(json).plan), "--readings", table);
+  await rm(folder, { recursive: true });
+  assert.deepEqual(told.notebook, outcome);
 
   // The top-up: how much, how strong, and what it must not rise above.
   const { top_up: topUp } = outcome;
