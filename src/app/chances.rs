@@ -2,7 +2,6 @@
 //! would make it sure. Everything runs in slices short enough that no key press waits for one.
 
 use std::sync::Arc;
-use std::time::Duration;
 
 use leptos::prelude::*;
 use wasm_split_helpers::wasm_split;
@@ -18,12 +17,6 @@ use crate::advice::chances::{
     Aim, Chances, ChancesOutcome, Change, Changes, ChangesOutcome, SEASONS,
 };
 use crate::plan::{Plan, UnitSystem};
-
-/// How long the page works before it listens again, ms: with what a frame takes, well below the
-/// 50 ms from which a browser speaks of a long task.
-const SLICE_MS: f64 = 8.0;
-/// How long a plan must stay as it is before its seasons begin.
-const SETTLED: Duration = Duration::from_millis(400);
 
 /// What is known so far.
 #[derive(Clone, Default)]
@@ -133,7 +126,7 @@ impl Run {
                     }
                 }
             },
-            SETTLED,
+            browser::STILL,
         );
     }
 
@@ -154,14 +147,12 @@ impl Run {
         if !self.goes_on(round) {
             return;
         }
-        let until = browser::now_ms() + SLICE_MS;
-        let done = loop {
-            match chances.advance(1) {
-                Err(_) => return self.give_up(),
-                Ok(true) => break true,
-                Ok(false) if browser::now_ms() >= until => break false,
-                Ok(false) => {}
-            }
+        let done = match browser::for_a_slice(|| {
+            let lived = chances.advance(1);
+            lived.map(|all| all.then_some(())).transpose()
+        }) {
+            Some(Err(_)) => return self.give_up(),
+            end => end.is_some(),
         };
         if done {
             let outcome = Arc::new(chances.outcome());
@@ -183,15 +174,7 @@ impl Run {
         if !self.goes_on(round) {
             return;
         }
-        let until = browser::now_ms() + SLICE_MS;
-        let done = loop {
-            if changes.advance(1) {
-                break true;
-            }
-            if browser::now_ms() >= until {
-                break false;
-            }
-        };
+        let done = browser::for_a_slice(|| changes.advance(1).then_some(())).is_some();
         if done {
             let found = Arc::new(changes.outcome().clone());
             self.known.update(|known| {

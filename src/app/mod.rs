@@ -13,6 +13,7 @@ mod hand_on;
 mod handout;
 mod materials;
 mod notebook;
+mod parts;
 mod results;
 mod shelf;
 mod state;

@@ -1,23 +1,26 @@
 //! What the page holds: the kept plans, which one is open, the units, and what follows from them.
 //! Everything that can be derived is derived.
 
-mod notebooks;
+mod engine;
+mod mends;
 mod notes;
 mod plans;
+mod records;
 mod settled;
+mod tabs;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Deref;
-use std::sync::Arc;
 
 use leptos::prelude::*;
 
+pub use engine::{Engine, Latest};
+use mends::Mended;
 use notes::Notes;
 pub use notes::{Note, Remark};
 
-use super::browser::{self, Found, Written};
+use super::browser::{self, Found};
 use super::building::Paper;
-use crate::advice::{Change, Outcome};
 use crate::catalog::Keyed;
 use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
@@ -64,56 +67,6 @@ impl Deleted {
     pub fn name(&self) -> &str {
         &self.kept.plan.name
     }
-}
-
-/// A change that mended a plan, until the plan is changed again.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Mended {
-    before: Plan,
-    after: Plan,
-    /// The change in words.
-    pub said: String,
-}
-
-/// An outcome, or none. It is never copied, and one is another as soon as it was worked out anew:
-/// copying and comparing each of its figures would take more program than any view of it.
-#[derive(Clone)]
-pub struct Latest(Option<Arc<Outcome>>);
-
-impl Latest {
-    /// One that was just worked out.
-    pub fn of(outcome: Arc<Outcome>) -> Self {
-        Self(Some(outcome))
-    }
-
-    /// The outcome.
-    pub fn as_ref(&self) -> Option<&Outcome> {
-        self.0.as_deref()
-    }
-
-    /// Whether there is one.
-    pub fn is_some(&self) -> bool {
-        self.0.is_some()
-    }
-}
-
-impl PartialEq for Latest {
-    fn eq(&self, other: &Self) -> bool {
-        match (&self.0, &other.0) {
-            (Some(one), Some(other)) => Arc::ptr_eq(one, other),
-            (one, other) => one.is_none() && other.is_none(),
-        }
-    }
-}
-
-/// What works plans out. It comes with the part of the program that shows them.
-pub struct Engine {
-    /// What will happen.
-    pub solve: fn(&Plan) -> Result<Latest, Vec<Problem>>,
-    /// The plan as a link, without the page's address; none for a plan that is too long.
-    pub link: fn(&Plan) -> Option<String>,
-    /// The fields that count under the plan's choices.
-    pub used: fn(&Plan) -> BTreeSet<Field>,
 }
 
 /// The page's state: made once, for as long as the page stands, so that whatever answers an event holds
@@ -289,43 +242,6 @@ impl App {
         app
     }
 
-    /// Works plans out from now on.
-    pub fn start(self, engine: &'static Engine) {
-        if self.engine.with_untracked(Option::is_none) {
-            self.engine.set(Some(engine));
-        }
-    }
-
-    fn note(self, written: Written) {
-        match written {
-            Written::ChangedElsewhere => self.elsewhere.set(true),
-            written => self.keeps.set(written == Written::Kept),
-        }
-    }
-
-    /// Takes the plans of the other tab in place of this one's.
-    pub fn take_theirs(self) {
-        let found = Found::look();
-        self.elsewhere.set(false);
-        self.set_aside.set(found.set_aside);
-        self.store.update(|store| {
-            let open = store.open;
-            *store = found.store;
-            if store.plans.iter().any(|kept| Some(kept.id) == open) {
-                store.open = open;
-            }
-        });
-    }
-
-    /// Writes this tab's plans over those of the other.
-    pub fn keep_mine(self) {
-        self.elsewhere.set(false);
-        let written = self
-            .store
-            .with_untracked(|store| browser::keep(store, true));
-        self.note(written);
-    }
-
     /// Looks whether the address brings a plan.
     pub fn look_at_address(self) {
         if let Some(fragment) = browser::fragment() {
@@ -399,41 +315,6 @@ impl App {
                 .is_blank()
                 .then(|| field.if_unknown(plan))?
         })
-    }
-
-    /// Makes a change that mends the open plan; it can be taken back.
-    pub fn mend(self, changes: &[Change], said: String) {
-        if let Some(before) = self.plan.get_untracked() {
-            let mut after = before.clone();
-            for change in changes {
-                change.apply(&mut after);
-            }
-            self.edit(|plan| plan.clone_from(&after));
-            self.mended.set(Some(Mended {
-                before,
-                after,
-                said,
-            }));
-            // The button that did it is gone.
-            browser::focus_soon("unmend");
-        }
-    }
-
-    /// The last mend, while the plan is as it left it.
-    pub fn mended(self) -> Option<Mended> {
-        let mended = self.mended.get()?;
-        self.plan
-            .with(|plan| plan.as_ref() == Some(&mended.after))
-            .then_some(mended)
-    }
-
-    /// Takes the last mend back.
-    pub fn unmend(self) {
-        if let Some(mended) = self.mended.get_untracked() {
-            self.mended.set(None);
-            self.edit(|plan| *plan = mended.before);
-            browser::focus_soon("findings");
-        }
     }
 
     /// Chooses the units; no plan changes.

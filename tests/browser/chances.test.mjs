@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { solved } from "./command.mjs";
 import { PHONE, TABLET } from "./rig.mjs";
-import { EXAMPLES, plain, Screen } from "./screen.mjs";
+import { EXAMPLES, plain, Screen, watchLongTasks } from "./screen.mjs";
 import { violations } from "./violations.mjs";
 
 const GB = { locale: "en-GB" };
@@ -79,13 +79,7 @@ test("no edit waits for the seasons, at a quarter of the speed; a newer plan win
   const screen = await Screen.open(t, {
     viewport: TABLET,
     context: GB,
-    before: (page) =>
-      page.addInitScript(() => {
-        window.long = [];
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries()) window.long.push([entry.startTime, entry.duration]);
-        }).observe({ type: "longtask" });
-      }),
+    before: watchLongTasks,
   });
   await screen.openExample("bucket");
   const client = await screen.page.context().newCDPSession(screen.page);
@@ -103,7 +97,7 @@ test("no edit waits for the seasons, at a quarter of the speed; a newer plan win
     begun,
   );
   t.diagnostic(`tasks over 50 ms, ms after the edit and how long: ${JSON.stringify(long.map((task) => task.map(Math.round)))}`);
-  // Seasons begin 400 ms after the last edit (SETTLED): what is long then is a slice of theirs. Before
+  // Seasons begin 400 ms after the last edit (STILL): what is long then is a slice of theirs. Before
   // that the edit itself is worked out and shown.
   assert.deepEqual(long.filter(([after]) => after >= 400), []);
   assert.ok(long.length <= 1, JSON.stringify(long));

@@ -36,6 +36,15 @@ export const unfolded = (folds) => {
   return closed.length === 0 && all.every((fold) => fold.childElementCount > 1) && !document.querySelector(".waiting");
 };
 
+/** Notes tasks over 50 ms in `window.long`, start and length in ms; to be told a page before it is opened. */
+export const watchLongTasks = (page) =>
+  page.addInitScript(() => {
+    window.long = [];
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) window.long.push([entry.startTime, entry.duration]);
+    }).observe({ type: "longtask" });
+  });
+
 export class Screen {
   /** @param {import("playwright-core").Page} page */
   constructor(page) {
@@ -191,6 +200,15 @@ export class Screen {
   /** Leaves so many lines on the shelf, the first ones. */
   async shortenShelf(lines) {
     while ((await this.shelf.count()) > lines) await this.button("Remove the last line").click();
+  }
+
+  /** Presses Tab until the focus is on what `selector` names. */
+  async tabTo(selector) {
+    for (let stop = 0; stop < 200; stop += 1) {
+      await this.page.keyboard.press("Tab");
+      if (await this.page.evaluate((wanted) => document.activeElement.matches(wanted), selector)) return;
+    }
+    throw new Error(`Tab does not lead to ${selector}`);
   }
 
   /** Waits for what follows an edit once it has been painted: the kept text, the link, the papers. */

@@ -15,6 +15,8 @@ pub use system::{
 };
 pub use update::{take_update, when_update_ready};
 
+use std::time::Duration;
+
 use wasm_bindgen::JsCast;
 
 /// The element that holds the page; `boot.js` leaves it in the document.
@@ -113,9 +115,26 @@ pub fn now_ms() -> f64 {
     js_sys::Date::now()
 }
 
+/// How long the page works before it listens again, ms: with what a frame takes, well below the
+/// 50 ms from which a browser speaks of a long task.
+const SLICE_MS: f64 = 8.0;
+/// How long something must stay as it is before what takes many slices begins.
+pub const STILL: Duration = Duration::from_millis(400);
+
+/// Works bit by bit until there is an answer or the slice is over.
+pub fn for_a_slice<T>(mut bit: impl FnMut() -> Option<T>) -> Option<T> {
+    let until = now_ms() + SLICE_MS;
+    loop {
+        let answer = bit();
+        if answer.is_some() || now_ms() >= until {
+            return answer;
+        }
+    }
+}
+
 /// Runs something as soon as the browser has seen to what waits.
 pub fn next(what: impl FnOnce() + 'static) {
-    leptos::prelude::set_timeout(what, std::time::Duration::ZERO);
+    leptos::prelude::set_timeout(what, Duration::ZERO);
 }
 
 /// Runs something that waits, before the page stands as well.

@@ -1,5 +1,5 @@
 //! Parts of the program that are fetched when they are first looked at: what stands behind a
-//! `wasm_split` function is cut from the program by the build (`.tools/wasm-bindgen`).
+//! `wasm_split` function is cut from the program by the build (`.tools/bin/wasm-bindgen`).
 
 use std::future::Future;
 use std::pin::pin;

@@ -6,7 +6,7 @@ use super::kept::{Desk, Shown, changes, next_plan};
 use crate::advice::notebook::NotebookOutcome;
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, button, el};
-use crate::app::trial::parts::{paragraphs, row};
+use crate::app::parts::{paragraphs, row};
 use crate::app::words;
 
 /// Closing, and what it offers.

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::kept::{Desk, Shown, finished, sort};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, el};
-use crate::app::trial::parts::{paragraphs, part, row};
+use crate::app::parts::{paragraphs, part, row};
 use crate::app::words;
 use crate::plan::notebook::{check_notebook, readings_from_csv, readings_to_csv};
 use crate::plan::{LONGEST_FILE, check};

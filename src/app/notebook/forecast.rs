@@ -9,7 +9,7 @@ use super::kept::{Desk, Shown};
 use crate::advice::day_ticks;
 use crate::advice::notebook::{NotebookOutcome, Picture, picture};
 use crate::app::browser::dom::{Node, el, live};
-use crate::app::trial::parts::{paragraphs, part, scroll, table};
+use crate::app::parts::{paragraphs, part, scroll, table};
 use crate::app::words;
 use crate::plan::{Dimension, UnitSystem};
 

@@ -14,10 +14,10 @@ use std::rc::Rc;
 use leptos::prelude::*;
 use wasm_split_helpers::wasm_split;
 
-use super::browser::dom::{Node, action, button, el, given_or, live};
+use super::browser::dom::{Node, action, el, given_or, live};
 use super::browser::part::{Missing, part};
+use super::parts::{self, Kept, heading, row};
 use super::state::App;
-use super::trial::parts::{self, heading, row};
 use super::words;
 use crate::plan::KeptNotebook;
 use kept::{Desk, Shown};
@@ -52,41 +52,29 @@ fn notebook(desk: Desk) -> Result<Node, Missing> {
 /// The kept notebooks, and the way to a new one.
 fn list(desk: Desk) -> Node {
     let app = desk.app;
-    let begins = app.plan_is_open() && !app.has_problems();
     let kept = app.store.with(|store| {
         let name = |kept: &KeptNotebook| (kept.id as usize, words::notebook_name(&kept.notebook));
-        store.notebooks.iter().map(name).collect::<Vec<_>>()
+        store.notebooks.iter().map(name).collect()
     });
-    let deleted = desk.deleted.get().map(|_| {
-        el("p")
-            .class("notice")
-            .child(el("span").child(words::NOTEBOOK_DELETED))
-            .child(action("quiet", words::UNDO, move || desk.undelete()).id("notebook-undelete"))
-    });
-    // Nothing is planned, and nothing was planted.
-    if !begins && kept.is_empty() && deleted.is_none() {
-        return Node::default();
+    Kept {
+        id: "notebooks",
+        names: [
+            words::NOTEBOOKS,
+            words::NOTEBOOKS_MORE,
+            words::YOUR_NOTEBOOKS,
+        ],
+        all: kept,
+        open: Box::new(move |id| desk.open(Some(id))),
+        begin: (app.plan_is_open() && !app.has_problems())
+            .then(|| action("main", words::NEW_NOTEBOOK, move || desk.begin())),
+        deleted: desk.deleted.get().map(|_| {
+            [
+                el("span").child(words::NOTEBOOK_DELETED),
+                action("quiet", words::UNDO, move || desk.undelete()).id("notebook-undelete"),
+            ]
+        }),
     }
-    let item = |(id, name): (usize, String)| {
-        let open = button("plan")
-            .on("click", move || desk.open(Some(id)))
-            .child(name);
-        el("li").child(open)
-    };
-    let some = !kept.is_empty();
-    el("section")
-        .class("trials-list")
-        .attr("aria-labelledby", "notebooks")
-        .child(heading("h2", "notebooks", words::NOTEBOOKS))
-        .child(el("p").class("hint").child(words::NOTEBOOKS_MORE))
-        .child(el("div").attr("role", "status").child(deleted))
-        .child(begins.then(|| action("main", words::NEW_NOTEBOOK, move || desk.begin())))
-        .child(some.then(|| {
-            el("ul")
-                .class("plans")
-                .attr("aria-label", words::YOUR_NOTEBOOKS)
-                .child(kept.into_iter().map(item).collect::<Node>())
-        }))
+    .list()
 }
 
 /// A notebook, part by part.

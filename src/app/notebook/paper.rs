@@ -3,7 +3,7 @@
 use super::kept::{Desk, Shown, finished};
 use super::{closing, forecast};
 use crate::app::browser::dom::{Node, el};
-use crate::app::trial::parts::{items, part, table};
+use crate::app::parts::{items, part, table};
 use crate::app::words;
 
 /// Readings from which the page is set small.

@@ -3,7 +3,6 @@
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
-use std::time::Duration;
 
 use leptos::prelude::*;
 
@@ -11,12 +10,6 @@ use super::kept::{Desk, Known, finished};
 use crate::advice::notebook::{SEASONS, Tracker};
 use crate::app::browser;
 use crate::plan::notebook::Notebook;
-
-/// How long the page works before it listens again, ms: with what a frame takes, well below the
-/// 50 ms from which a browser speaks of a long task.
-const SLICE_MS: f64 = 8.0;
-/// How long a notebook must stay as it is before it is weighed.
-const SETTLED: Duration = Duration::from_millis(400);
 
 thread_local! {
     /// Counts the states of the notebook: what belongs to an earlier one stops by itself.
@@ -66,7 +59,7 @@ impl Desk {
             }
         });
         self.lived.set(Some(0));
-        set_timeout(move || self.start(round, now, !same_plan), SETTLED);
+        set_timeout(move || self.start(round, now, !same_plan), browser::STILL);
     }
 
     fn goes_on(round: u32) -> bool {
@@ -99,21 +92,19 @@ impl Desk {
         if !Self::goes_on(round) {
             return;
         }
-        let until = browser::now_ms() + SLICE_MS;
-        let done = loop {
-            match tracker.advance(1) {
-                Err(_) => {
-                    return self.learn(|known| {
-                        *known = Known {
-                            beyond: true,
-                            ..Known::default()
-                        };
-                    });
-                }
-                Ok(true) => break true,
-                Ok(false) if browser::now_ms() >= until => break false,
-                Ok(false) => {}
+        let done = match browser::for_a_slice(|| {
+            let lived = tracker.advance(1);
+            lived.map(|all| all.then_some(())).transpose()
+        }) {
+            Some(Err(_)) => {
+                return self.learn(|known| {
+                    *known = Known {
+                        beyond: true,
+                        ..Known::default()
+                    };
+                });
             }
+            end => end.is_some(),
         };
         if done {
             // Summing up has a slice of its own.

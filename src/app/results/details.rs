@@ -9,7 +9,7 @@ use crate::app::state::app;
 use crate::app::words::{self, Worked};
 use crate::plan::{Dimension, UnitSystem, grams};
 
-use super::more::{More, fold_more};
+use super::more::{Table, fold_table};
 use super::working::working;
 
 /// The events of the season.
@@ -43,20 +43,20 @@ pub fn details() -> Node {
         move || app.settled_with(|outcome| outcome.as_ref().is_some_and(what))
     };
     several()
-        .child(fold_more(words::NUTRIENTS, More::Nutrients))
-        .child(fold_more(words::DOSES, More::Doses))
+        .child(fold_table(words::NUTRIENTS, Table::Nutrients))
+        .child(fold_table(words::DOSES, Table::Doses))
         .child(given(has(|of| !of.fertilizer.targets.is_empty()), || {
-            fold_more(words::TARGETS, More::Targets)
+            fold_table(words::TARGETS, Table::Targets)
         }))
         .child(given(has(|of| !of.stocks.is_empty()), || {
-            fold_more(words::STOCKS, More::Stocks)
+            fold_table(words::STOCKS, Table::Stocks)
         }))
-        .child(fold_more(words::ELEMENTS, More::Elements))
-        .child(fold_more(words::SPECIES, More::Species))
+        .child(fold_table(words::ELEMENTS, Table::Elements))
+        .child(fold_table(words::SPECIES, Table::Species))
 }
 
 /// What stands in them.
-pub fn contents(what: More) -> Node {
+pub fn contents(table: Table) -> Node {
     let app = app();
     let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
         live(move || {
@@ -83,35 +83,35 @@ pub fn contents(what: More) -> Node {
             Some(words::readings(outcome, app.units.get()))
         })
     };
-    match what {
-        More::Doses => [
+    match table {
+        Table::Doses => [
             titled_table(&words::DOSE_HEADS, words::DOSES, of(words::dose_lines)),
             working(Worked::Dose),
         ]
         .into(),
-        More::Targets => [
+        Table::Targets => [
             titled_table(&words::TARGET_HEADS, words::TARGETS, of(target_rows)),
             working(Worked::Recipe),
         ]
         .into(),
-        More::Stocks => [
+        Table::Stocks => [
             titled_table(&words::STOCK_HEADS, words::STOCKS, of(stock_rows)),
             titled_table(&words::MIXTURE_HEADS, words::MIXTURES, of(mixture_rows)),
             working(Worked::Stocks),
         ]
         .into(),
-        More::Elements => [
+        Table::Elements => [
             el("p").child(live(readings)),
             titled_table(&words::ELEMENT_HEADS, words::ELEMENTS, of(element_rows)),
             working(Worked::Solution),
         ]
         .into(),
-        More::Species => [
+        Table::Species => [
             titled_table(&words::SPECIES_HEADS, words::SPECIES, of(species_rows)),
             working(Worked::Solution),
         ]
         .into(),
-        _ => [
+        Table::Nutrients => [
             titled_table(&words::NUTRIENT_HEADS, words::NUTRIENTS, of(nutrient_rows)),
             working(Worked::Nutrients),
         ]

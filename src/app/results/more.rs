@@ -10,11 +10,9 @@ use crate::app::browser::part::{Missing, part};
 use crate::app::building::{self, Paper};
 use crate::app::words::Worked;
 
-/// What there is more of.
+/// The tables that unfold.
 #[derive(Clone, Copy)]
-pub enum More {
-    /// How a figure is made.
-    Working(Worked),
+pub enum Table {
     /// Supply and need.
     Nutrients,
     /// The grams.
@@ -27,6 +25,15 @@ pub enum More {
     Elements,
     /// What is dissolved.
     Species,
+}
+
+/// What there is more of.
+#[derive(Clone, Copy)]
+pub enum More {
+    /// How a figure is made.
+    Working(Worked),
+    /// A table, and how it is made.
+    Table(Table),
     /// The tank as something to build.
     Building,
     /// A paper that is not the card.
@@ -39,7 +46,7 @@ pub fn more(what: More) -> Result<Node, Missing> {
         More::Working(of) => working::parts(of),
         More::Building => building::body_now(),
         More::Paper(paper) => building::paper(paper),
-        what => details::contents(what),
+        More::Table(table) => details::contents(table),
     })
 }
 
@@ -62,7 +69,7 @@ pub fn shown(what: More) -> Node {
     part(fetch_more, move || more(what), || ())
 }
 
-/// A fold with more of something.
-pub fn fold_more(summary: &'static str, what: More) -> Node {
-    fold("fold", summary, move || shown(what))
+/// A fold with a table.
+pub fn fold_table(summary: &'static str, table: Table) -> Node {
+    fold("fold", summary, move || shown(More::Table(table)))
 }

@@ -4,18 +4,18 @@ use leptos::prelude::*;
 
 use super::{App, Deleted, Step};
 use crate::app::browser;
-use crate::plan::{Entry, Example, Kept, Plan, Store};
+use crate::plan::{Entry, Example, Kept, Plan};
 
 impl App {
     /// Adds plans, less those that are kept already.
     pub fn add_all(self, plans: Vec<Plan>) {
         self.store.update(|store| {
-            for plan in plans {
-                if store.plans.iter().all(|kept| kept.plan != plan) {
-                    let id = next_id(store);
-                    store.plans.push(Kept { id, plan });
-                }
-            }
+            add_new(
+                &mut store.plans,
+                plans,
+                |kept| (kept.id, &kept.plan),
+                |id, plan| Kept { id, plan },
+            );
         });
         self.open_plan(None);
     }
@@ -68,10 +68,12 @@ impl App {
 
     /// Keeps a new plan and opens it.
     pub fn add(self, plan: Plan) {
-        let id = self.store.with_untracked(next_id);
-        self.store
-            .update(|store| store.plans.push(Kept { id, plan }));
-        self.open_plan(Some(id));
+        let id = self.store.try_update(|store| {
+            let id = next_id(store.plans.iter().map(|kept| kept.id));
+            store.plans.push(Kept { id, plan });
+            id
+        });
+        self.open_plan(id);
     }
 
     /// Opens a copy of a ready example.
@@ -132,7 +134,22 @@ impl App {
     }
 }
 
-fn next_id(store: &Store) -> u32 {
-    let last = store.plans.iter().map(|kept| kept.id).max();
-    last.unwrap_or(0).saturating_add(1)
+/// A number that none has.
+fn next_id(ids: impl Iterator<Item = u32>) -> u32 {
+    ids.max().unwrap_or(0).saturating_add(1)
+}
+
+/// Keeps what is not kept already, each under a number of its own.
+pub(super) fn add_new<K, T: PartialEq>(
+    kept: &mut Vec<K>,
+    all: Vec<T>,
+    parts: fn(&K) -> (u32, &T),
+    keep: fn(u32, T) -> K,
+) {
+    for one in all {
+        if kept.iter().all(|kept| *parts(kept).1 != one) {
+            let id = next_id(kept.iter().map(|kept| parts(kept).0));
+            kept.push(keep(id, one));
+        }
+    }
 }

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::kept::{Bench, Shown, new_variant};
-use super::parts::{choice, field, part, row, text_box};
 use super::places::places;
 use crate::app::browser::dom::{Node, action, el};
 use crate::app::forms::{Options, options};
+use crate::app::parts::{choice, field, part, read, row, text_box};
 use crate::app::words;
 use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
@@ -263,13 +263,6 @@ fn value(
             .attr("inputmode", "decimal")
             .attr("placeholder", words::AS_PLANNED),
     }
-}
-
-/// What was typed: a number in the page's units where it is one.
-pub fn read(text: &str, dimension: Dimension, units: UnitSystem) -> Entry {
-    dimension
-        .read(text, units)
-        .map_or_else(|_| Entry::from(text), Entry::from)
 }
 
 /// Gives a variant its value, and its name where that told the value before.

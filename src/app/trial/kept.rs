@@ -21,37 +21,6 @@ const COLUMNS: usize = 12;
 /// Numbers that lots are drawn with.
 const LOTS: f64 = 1e6;
 
-impl App {
-    /// Keeps trials, less those that are kept already.
-    pub fn add_trials(self, trials: Vec<Trial>) {
-        if trials.is_empty() {
-            return;
-        }
-        self.store.update(|store| {
-            for trial in trials {
-                if store.trials.iter().all(|kept| kept.trial != trial) {
-                    let last = store.trials.iter().map(|kept| kept.id).max();
-                    let id = last.unwrap_or(0).saturating_add(1);
-                    store.trials.push(KeptTrial { id, trial });
-                }
-            }
-        });
-    }
-
-    /// Puts trials in the place of all kept ones.
-    pub fn replace_trials(self, trials: Vec<Trial>) {
-        self.trial.set(None);
-        self.store.update(|store| store.trials.clear());
-        self.add_trials(trials);
-    }
-
-    /// All kept trials.
-    pub fn all_trials(self) -> Vec<Trial> {
-        self.store
-            .with_untracked(|store| store.trials.iter().map(|kept| kept.trial.clone()).collect())
-    }
-}
-
 /// A variant that differs in nothing yet; the first stays so, for comparison.
 pub fn new_variant(place: usize) -> Treatment {
     Treatment {

@@ -1,8 +1,8 @@
 //! The bench from above, the labels, and what is to be expected.
 
 use super::kept::Shown;
-use super::parts::{items, part, scroll, table};
 use crate::app::browser::dom::{Node, el};
+use crate::app::parts::{items, part, scroll, table};
 use crate::app::words;
 use crate::plan::UnitSystem;
 use crate::trial::{TrialOutcome, Unit};

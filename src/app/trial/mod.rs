@@ -5,7 +5,6 @@ mod design;
 mod kept;
 mod layout;
 mod paper;
-pub mod parts;
 mod places;
 mod plots;
 mod record;
@@ -17,13 +16,13 @@ use leptos::prelude::*;
 use wasm_split_helpers::wasm_split;
 
 use super::browser;
-use super::browser::dom::{Node, action, button, el, given_or, live};
+use super::browser::dom::{Node, action, el, given_or, live};
 use super::browser::part::{Missing, part};
+use super::parts::{Kept, heading, row};
 use super::state::App;
 use super::words;
-pub use design::read;
+use crate::plan::KeptTrial;
 use kept::{Bench, Shown};
-use parts::{heading, row};
 
 /// The trials, or the one that is shown.
 pub fn trials(app: App) -> Node {
@@ -52,41 +51,25 @@ fn trial(bench: Bench) -> Result<Node, Missing> {
 fn list(bench: Bench) -> Node {
     let app = bench.app;
     let kept = app.store.with(|store| {
-        let name = |kept: &crate::plan::KeptTrial| (kept.id as usize, kept.trial.name.clone());
-        store.trials.iter().map(name).collect::<Vec<_>>()
+        let name = |kept: &KeptTrial| (kept.id as usize, words::trial_or_unnamed(&kept.trial.name));
+        store.trials.iter().map(name).collect()
     });
-    let begins = app.plan_is_open();
-    let deleted = bench.deleted.get().map(|_| {
-        el("p")
-            .class("notice")
-            .child(el("span").child(words::TRIAL_DELETED))
-            .child(action("quiet", words::UNDO, move || bench.undelete()).id("trial-undelete"))
-    });
-    // Nothing to compare, and nothing that was compared.
-    if !begins && kept.is_empty() && deleted.is_none() {
-        return Node::default();
+    Kept {
+        id: "trials",
+        names: [words::TRIALS, words::TRIALS_MORE, words::YOUR_TRIALS],
+        all: kept,
+        open: Box::new(move |id| bench.open(Some(id))),
+        begin: app
+            .plan_is_open()
+            .then(|| action("main", words::NEW_TRIAL, move || bench.begin())),
+        deleted: bench.deleted.get().map(|_| {
+            [
+                el("span").child(words::TRIAL_DELETED),
+                action("quiet", words::UNDO, move || bench.undelete()).id("trial-undelete"),
+            ]
+        }),
     }
-    let begin = begins.then(|| action("main", words::NEW_TRIAL, move || bench.begin()));
-    let item = |(id, name): (usize, String)| {
-        let open = button("plan")
-            .on("click", move || bench.open(Some(id)))
-            .child(words::trial_or_unnamed(&name));
-        el("li").child(open)
-    };
-    let some = !kept.is_empty();
-    el("section")
-        .class("trials-list")
-        .attr("aria-labelledby", "trials")
-        .child(heading("h2", "trials", words::TRIALS))
-        .child(el("p").class("hint").child(words::TRIALS_MORE))
-        .child(el("div").attr("role", "status").child(deleted))
-        .child(begin)
-        .child(some.then(|| {
-            el("ul")
-                .class("plans")
-                .attr("aria-label", words::YOUR_TRIALS)
-                .child(kept.into_iter().map(item).collect::<Node>())
-        }))
+    .list()
 }
 
 /// A trial, part by part.

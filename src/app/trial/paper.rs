@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::kept::{Bench, Shown, is_filled};
-use super::parts::{choice as list, items, part, row, table};
 use super::{layout, result};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, button, el};
+use crate::app::parts::{choice as list, items, part, row, table};
 use crate::app::words;
 use crate::plan::Dimension;
 use crate::trial::TrialOutcome;

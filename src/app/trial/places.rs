@@ -1,9 +1,9 @@
 //! How a trial is laid out.
 
-use super::design::{read, said};
+use super::design::said;
 use super::kept::{Bench, Shown, lots};
-use super::parts::{choice, field, row, text_box};
 use crate::app::browser::dom::{Node, action, el};
+use crate::app::parts::{choice, field, read, row, text_box};
 use crate::app::words;
 use crate::catalog::Keyed;
 use crate::plan::trial::Design;

@@ -4,11 +4,10 @@ use std::rc::Rc;
 
 use leptos::prelude::*;
 
-use super::design::read;
 use super::kept::{Bench, Shown, is_filled};
-use super::parts::{field, part, row, scroll};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, el};
+use crate::app::parts::{field, part, read, row, scroll};
 use crate::app::words;
 use crate::plan::trial::{Name, Record};
 use crate::plan::{Dimension, Entry, LONGEST_FILE, UnitSystem};

@@ -1,9 +1,9 @@
 //! What the records allow to be said: in words first, then in figures.
 
 use super::kept::Shown;
-use super::parts::{items, paragraphs, part, scroll, table};
 use super::plots;
 use crate::app::browser::dom::{Node, el};
+use crate::app::parts::{items, paragraphs, part, scroll, table};
 use crate::app::words;
 use crate::plan::UnitSystem;
 use crate::trial::{Conclusion, MeasureReport, Refusal, TrialOutcome};

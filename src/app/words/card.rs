@@ -1,7 +1,8 @@
 //! The words of the printed card.
 
+use super::doses::{all_doses_line, capital, dose, material};
 use super::findings::fine;
-use super::results::{all_doses_line, below_rim, capital, date, dose, material, show};
+use super::results::{below_rim, date, show};
 use crate::advice::Material;
 use crate::advice::{Dose, Outcome};
 use crate::plan::{Dimension, UnitSystem};

@@ -2,9 +2,10 @@
 //!
 //! Long, because one match has a sentence for each fact; one without does not compile.
 
+use super::doses::{capital, material};
 use super::fields::label;
 use super::problems::unusual_text;
-use super::results::{capital, material, nutrient, show};
+use super::results::{nutrient, show};
 use crate::advice::Saturation;
 use crate::advice::{Fact, Finding, Mend, MendWay, Weight};
 use crate::plan::{Dimension, UnitSystem, figure, grams, significant};

@@ -1,7 +1,8 @@
 //! What a group takes along on paper.
 
 use super::card::card_mark;
-use super::results::{capital, date, dose, doses_line, material, show};
+use super::doses::{capital, dose, doses_line, material};
+use super::results::{date, show};
 use crate::advice::Outcome;
 use crate::plan::{Dimension, UnitSystem};
 

@@ -1,8 +1,9 @@
 //! How each figure is made: from what, by which equation, after whom, and how sure.
 
 use super::built::{Built, built, built_inputs, built_method, built_name};
+use super::doses::doses_line;
 use super::findings::fine;
-use super::results::{doses_line, saturation_line, show};
+use super::results::{saturation_line, show};
 use crate::advice::{Fact, Outcome};
 use crate::plan::{Dimension, UnitSystem};
 

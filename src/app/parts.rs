@@ -1,6 +1,9 @@
-//! What the parts of a trial's view are made of.
+//! What the pages of trials and notebooks are made of.
 
-use crate::app::browser::dom::{Node, Text, el};
+use std::rc::Rc;
+
+use crate::app::browser::dom::{Node, Text, button, el};
+use crate::plan::{Dimension, Entry, UnitSystem};
 
 /// Things side by side.
 pub fn row(parts: impl Into<Node>) -> Node {
@@ -114,4 +117,60 @@ pub fn choice(
         .child(options.into_iter().map(option).collect::<Node>())
         .on_value("change", take)
         .value_live(move || chosen.clone())
+}
+
+/// What was typed: a number in the page's units where it is one.
+pub fn read(text: &str, dimension: Dimension, units: UnitSystem) -> Entry {
+    dimension
+        .read(text, units)
+        .map_or_else(|_| Entry::from(text), Entry::from)
+}
+
+/// What is kept of a kind, and the way to a new one.
+pub struct Kept {
+    /// Id of the heading.
+    pub id: &'static str,
+    /// Heading, what it is about, and the name of the list.
+    pub names: [&'static str; 3],
+    /// Number and name of each.
+    pub all: Vec<(usize, String)>,
+    /// Shows one.
+    pub open: Box<dyn Fn(usize)>,
+    /// Button for a new one, where there is something to begin with.
+    pub begin: Option<Node>,
+    /// That one was deleted, and the way back.
+    pub deleted: Option<[Node; 2]>,
+}
+
+impl Kept {
+    /// The list; nothing where there is nothing to say.
+    pub fn list(self) -> Node {
+        let none = self.all.is_empty();
+        if none && self.begin.is_none() && self.deleted.is_none() {
+            return Node::default();
+        }
+        let [heading_text, more, name] = self.names;
+        let open: Rc<dyn Fn(usize)> = self.open.into();
+        let item = |(id, name): (usize, String)| {
+            let open = Rc::clone(&open);
+            el("li").child(button("plan").on("click", move || open(id)).child(name))
+        };
+        let list = (!none).then(|| {
+            el("ul")
+                .class("plans")
+                .attr("aria-label", name)
+                .child(self.all.into_iter().map(item).collect::<Node>())
+        });
+        let deleted = self
+            .deleted
+            .map(|parts| el("p").class("notice").child(parts));
+        el("section")
+            .class("kept-list")
+            .attr("aria-labelledby", self.id)
+            .child(heading("h2", self.id, heading_text))
+            .child(el("p").class("hint").child(more))
+            .child(el("div").attr("role", "status").child(deleted))
+            .child(self.begin)
+            .child(list)
+    }
 }
