@@ -6,7 +6,7 @@
 # shellcheck source=lib.sh
 . "$(dirname "$0")/lib.sh"
 files=()
-for path in 'src/plan/link/*.rs' src/plan/kept.rs src/plan/document.rs src/plan/members.rs src/plan/pick.rs; do
+for path in 'src/plan/link/*.rs' src/plan/kept.rs 'src/plan/kept/*.rs' src/plan/document.rs src/plan/members.rs src/plan/pick.rs; do
     files+=(--file "$path")
 done
 case " $* " in *" --file "*) files=() ;; esac

@@ -1,19 +1,17 @@
 //! A beam of one cross-section under one load all along, on two or more supports, with an overhang
 //! at either end: boards on their pipes, covers on their props, the side of a tank between braces.
 
+mod span;
+mod strip;
+
+pub use strip::{strip_rigidity, strip_stress};
+
 use super::structure::{
     StructureProblem, StructureQuantity, above_zero, metres, newtons, not_negative, within,
 };
 use crate::science::units::length::meter;
-use crate::science::units::{
-    BendingMoment, FlexuralRigidity, Force, ForcePerLength, Length, Pressure,
-};
-
-/// Steps in which a span is searched for its lowest and highest point; a fourth-degree curve has
-/// at most three extrema, none of them narrower than several steps.
-const STEPS: u32 = 64;
-/// Golden-section steps after that: a 64th of a span to one part in 10⁸ of it.
-const REFINEMENTS: u32 = 32;
+use crate::science::units::{BendingMoment, FlexuralRigidity, Force, ForcePerLength, Length};
+use span::Span;
 
 /// A beam by its length and the places of its supports.
 #[derive(Clone, Debug, PartialEq)]
@@ -46,70 +44,6 @@ pub struct Bent {
     pub lowest_at: Length,
     /// How far the highest point stands above the supports; zero where none does.
     pub highest: Length,
-}
-
-/// Bending stiffness of a flat strip, E b t³ / 12.
-///
-/// `modulus`: of elasticity in bending, Pa, above zero. `width`: across the load, m, above zero.
-/// `thickness`: along the load, m, above zero. The result is in N m².
-///
-/// # Errors
-/// [`StructureProblem::OutOfRange`] for the first argument out of range.
-///
-/// Source: Young and Budynas, Roark's Formulas for Stress and Strain, table A.1 (from memory).
-///
-/// ```
-/// use slackwater::science::beam::strip_rigidity;
-/// use slackwater::science::units::{
-///     Length, Pressure, length::millimeter, pressure::megapascal,
-/// };
-///
-/// let mm = |value: f64| Length::new::<millimeter>(value);
-/// let stiffness = strip_rigidity(Pressure::new::<megapascal>(12.0), mm(600.0), mm(25.0))?;
-/// assert!((stiffness.value - 9.375).abs() < 1e-12);
-/// # Ok::<(), slackwater::science::structure::StructureProblem>(())
-/// ```
-pub fn strip_rigidity(
-    modulus: Pressure,
-    width: Length,
-    thickness: Length,
-) -> Result<FlexuralRigidity, StructureProblem> {
-    above_zero(StructureQuantity::Modulus, modulus.value)?;
-    above_zero(StructureQuantity::Length, width.value)?;
-    above_zero(StructureQuantity::Thickness, thickness.value)?;
-    let stiffness = modulus * width * thickness * thickness * thickness / 12.0;
-    above_zero(StructureQuantity::Rigidity, stiffness.value)?;
-    Ok(stiffness)
-}
-
-/// Greatest bending stress of a flat strip, 6 M / (b t²).
-///
-/// `moment`: N m, its sign does not matter. `width`: across the load, m, above zero. `thickness`:
-/// along the load, m, above zero. The result is in Pa.
-///
-/// # Errors
-/// [`StructureProblem::OutOfRange`] for the first argument out of range.
-///
-/// Source: Young and Budynas, Roark's Formulas for Stress and Strain, chapter 8 (from memory).
-///
-/// ```
-/// use slackwater::science::beam::strip_stress;
-/// use slackwater::science::units::{Force, Length, force::newton, length::meter};
-///
-/// let moment = Force::new::<newton>(50.0) * Length::new::<meter>(1.0);
-/// let stress = strip_stress(moment, Length::new::<meter>(0.15), Length::new::<meter>(0.04))?;
-/// assert!((stress.value - 1.25e6).abs() < 1e-6);
-/// # Ok::<(), slackwater::science::structure::StructureProblem>(())
-/// ```
-pub fn strip_stress(
-    moment: BendingMoment,
-    width: Length,
-    thickness: Length,
-) -> Result<Pressure, StructureProblem> {
-    above_zero(StructureQuantity::Length, width.value)?;
-    above_zero(StructureQuantity::Thickness, thickness.value)?;
-    not_negative(StructureQuantity::Load, moment.value.abs())?;
-    Ok(moment.abs() * 6.0 / (width * thickness * thickness))
 }
 
 impl Beam {
@@ -299,78 +233,6 @@ impl Beam {
             moments[index] = (wanted - known) / diagonal;
         }
         moments
-    }
-}
-
-/// One span with the moments at its ends.
-#[derive(Clone, Copy)]
-struct Span {
-    start: f64,
-    length: f64,
-    load: f64,
-    rigidity: f64,
-    moments: (f64, f64),
-}
-
-impl Span {
-    fn moment(&self, x: f64) -> f64 {
-        let share = x / self.length;
-        self.moments.0 * (1.0 - share)
-            + self.moments.1 * share
-            + self.load * x * (self.length - x) / 2.0
-    }
-
-    fn greatest_moment(&self) -> f64 {
-        let pull = self.load * self.length;
-        let at = if pull > 0.0 {
-            (self.length / 2.0 + (self.moments.1 - self.moments.0) / pull).clamp(0.0, self.length)
-        } else {
-            0.0
-        };
-        self.moment(at).abs()
-    }
-
-    fn deflection(&self, x: f64) -> f64 {
-        let (l, (m0, m1)) = (self.length, self.moments);
-        let uniform = self.load * x * (l * l * l - 2.0 * l * x * x + x * x * x) / 24.0;
-        let ends =
-            m0 * x * (l - x) * (2.0 * l - x) / (6.0 * l) + m1 * x * (l * l - x * x) / (6.0 * l);
-        (uniform + ends) / self.rigidity
-    }
-
-    fn slope_at_start(&self) -> f64 {
-        let (l, (m0, m1)) = (self.length, self.moments);
-        (self.load * l * l * l / 24.0 + m0 * l / 3.0 + m1 * l / 6.0) / self.rigidity
-    }
-
-    fn slope_at_end(&self) -> f64 {
-        let (l, (m0, m1)) = (self.length, self.moments);
-        -(self.load * l * l * l / 24.0 + m0 * l / 6.0 + m1 * l / 3.0) / self.rigidity
-    }
-
-    /// The lowest (`sign` 1) or highest (`sign` −1) point: deflection, and place on the beam.
-    fn extreme(&self, sign: f64) -> (f64, f64) {
-        let value = |x: f64| sign * self.deflection(x);
-        let step = self.length / f64::from(STEPS);
-        let mut best = 0.0;
-        for index in 1..=STEPS {
-            let x = step * f64::from(index);
-            if value(x) > value(best) {
-                best = x;
-            }
-        }
-        let golden = f64::midpoint(libm::sqrt(5.0), -1.0);
-        let (mut low, mut high) = ((best - step).max(0.0), (best + step).min(self.length));
-        for _ in 0..REFINEMENTS {
-            let (a, b) = (high - golden * (high - low), low + golden * (high - low));
-            if value(a) < value(b) {
-                low = a;
-            } else {
-                high = b;
-            }
-        }
-        let at = f64::midpoint(low, high);
-        (self.deflection(at), self.start + at)
     }
 }
 

@@ -1,9 +1,11 @@
 //! What comes of a plan: figures in the trade's units, each with its unit in its name.
 
+mod boards;
 mod build;
 mod mixture;
 mod season;
 
+pub use boards::*;
 pub use build::*;
 pub use mixture::*;
 pub use season::*;

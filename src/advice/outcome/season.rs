@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::build::BoardStructure;
+use super::boards::BoardStructure;
 use super::mixture::Elements;
 use crate::advice::boards::PipeRow;
 use crate::season::{Balance, MajorNutrient};
