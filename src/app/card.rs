@@ -41,15 +41,20 @@ pub fn card() -> Node {
         .class("card")
         .class_live("dense", dense)
         .class_live("densest", densest)
-        .attr("aria-label", words::CARD)
+        .attr("aria-label", words::card())
         .child(
             el("header")
-                .child(el("p").child(words::NAME).child(" · ").child(words::CARD))
+                .child(
+                    el("p")
+                        .child(words::name())
+                        .child(" · ")
+                        .child(words::card()),
+                )
                 .child(el("h2").child(live(name))),
         )
         .child(live(move || {
             if app.has_problems() {
-                return el("p").child(words::CARD_WAITS);
+                return el("p").child(words::card_waits());
             }
             app.settled_with(|outcome| match outcome.as_ref() {
                 Some(outcome) => body(outcome, app.units.get()),
@@ -74,7 +79,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
     let alarm = (!alarms.is_empty()).then(|| {
         el("section")
             .class("alarm")
-            .child(el("h3").child(words::ALARM))
+            .child(el("h3").child(words::alarm_heading()))
             .child(el("ul").child(list(alarms)))
     });
     several()
@@ -84,7 +89,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .class("card-top")
                 .child(
                     el("section")
-                        .child(el("h3").child(words::CARD_FILL))
+                        .child(el("h3").child(words::card_fill()))
                         .child(
                             el("p")
                                 .class("card-figure")
@@ -94,7 +99,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 )
                 .child(
                     el("section")
-                        .child(el("h3").child(words::CARD_DATES))
+                        .child(el("h3").child(words::card_dates_heading()))
                         .child(
                             el("table").child(
                                 el("tbody").child(
@@ -117,30 +122,30 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .class("card-two")
                 .child(
                     el("section")
-                        .child(el("h3").child(words::CARD_PREPARE))
+                        .child(el("h3").child(words::card_prepare_heading()))
                         .child(el("ul").child(list(words::card_prepare(outcome, units)))),
                 )
                 .child(
                     el("section")
-                        .child(el("h3").child(words::CARD_MIX))
+                        .child(el("h3").child(words::card_mix_heading()))
                         .child(el("ol").child(list(words::card_mix(outcome, units)))),
                 ),
         )
         .child(
             el("section")
                 .class("card-rule")
-                .child(el("h3").child(words::CARD_RULE))
-                .child(el("p").child(words::CARD_RULE_TEXT)),
+                .child(el("h3").child(words::card_rule()))
+                .child(el("p").child(words::card_rule_text())),
         )
         .child(
             el("div")
                 .class("card-two")
                 .child(
                     el("section")
-                        .child(el("h3").child(words::CARD_WATCH))
+                        .child(el("h3").child(words::card_watch()))
                         .child(
                             el("ul").child(list(
-                                words::WATCH_LINES
+                                words::watch_lines()
                                     .iter()
                                     .map(|line| (*line).to_owned())
                                     .collect(),
@@ -149,7 +154,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 )
                 .child(
                     el("section")
-                        .child(el("h3").child(words::CARD_CAUTIONS))
+                        .child(el("h3").child(words::card_cautions()))
                         .child(el("ul").child(list(cautions(outcome, units)))),
                 ),
         )
@@ -159,7 +164,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .child(
                     el("section")
                         .class("card-notes")
-                        .child(el("h3").child(words::CARD_NOTES))
+                        .child(el("h3").child(words::card_notes()))
                         .child(
                             el("div")
                                 .class("ruled")
@@ -172,7 +177,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                     el("section")
                         .class("card-code")
                         .child(super::hand_on::code(&address))
-                        .child(el("p").child(words::SCAN))
+                        .child(el("p").child(words::scan()))
                 })),
         )
 }

@@ -54,7 +54,7 @@ pub fn chances() -> Node {
                 .class("fold chances")
                 .id("chances")
                 .on_toggle(move |now| open.set(now))
-                .child(el("summary").child(words::CHANCES))
+                .child(el("summary").child(words::chances()))
                 .child(el("p").class("hint").child(words::chances_more(SEASONS)))
                 .child(given(
                     move || opened.get(),
@@ -94,7 +94,7 @@ fn seasons(open: RwSignal<bool>) -> Result<Node, Missing> {
         .child(
             el("details")
                 .class("assumed")
-                .child(el("summary").child(words::CHANCES_ASSUMED))
+                .child(el("summary").child(words::chances_assumed()))
                 .child(live(move || {
                     words::spreads_text(app.units.get()).map(|line| el("p").child(line))
                 })),
@@ -189,13 +189,13 @@ impl Run {
     fn progress(self) -> String {
         self.known.with(|known| {
             if known.beyond {
-                words::CHANCES_BEYOND.to_owned()
+                words::chances_beyond().to_owned()
             } else if !known.looking {
                 String::new()
             } else if known.done < SEASONS {
                 words::seasons_so_far(known.done / 100 * 100, SEASONS)
             } else {
-                words::LOOKING.to_owned()
+                words::looking().to_owned()
             }
         })
     }
@@ -220,8 +220,8 @@ impl Run {
                         .collect::<Node>(),
                 )
                 .child(titled_table(
-                    &words::CHANCES_HEADS,
-                    words::CHANCES,
+                    &words::chances_heads(),
+                    words::chances(),
                     rows.collect::<Node>(),
                 )),
         )

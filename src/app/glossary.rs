@@ -133,7 +133,7 @@ static DRAWINGS: [Drawing; 5] = [
 
 /// The fold.
 pub fn glossary() -> Node {
-    fold("fold glossary", words::GLOSSARY, || {
+    fold("fold glossary", words::glossary(), || {
         part(fetch_glossary, chapters, || ())
     })
     .id("glossary")
@@ -167,7 +167,7 @@ fn chapters() -> Result<Node, Missing> {
                 .child(el("dl").child(meanings.collect::<Node>()))
         });
     Ok(several()
-        .child(el("p").class("hint").child(words::GLOSSARY_MORE))
+        .child(el("p").class("hint").child(words::glossary_more()))
         .child(el("div").class("chapters").child(all.collect::<Node>())))
 }
 

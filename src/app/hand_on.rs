@@ -36,9 +36,9 @@ pub fn hand_on() -> Node {
         let address = app.address.get_untracked().unwrap_or_default();
         browser::copy(&address, move |copied| {
             said.set(if copied {
-                words::COPIED
+                words::copied()
             } else {
-                words::NOT_COPIED
+                words::not_copied()
             });
             if !copied {
                 browser::focus("link");
@@ -56,7 +56,7 @@ pub fn hand_on() -> Node {
             .child(
                 el("label")
                     .class("link")
-                    .child(el("span").child(words::LINK))
+                    .child(el("span").child(words::link()))
                     .child(
                         el("input")
                             .id("link")
@@ -69,8 +69,8 @@ pub fn hand_on() -> Node {
             .child(
                 el("div")
                     .class("row")
-                    .child(action("main", words::COPY, copy))
-                    .child(browser::can_share().then(|| action("quiet", words::SHARE, share)))
+                    .child(action("main", words::copy(), copy))
+                    .child(browser::can_share().then(|| action("quiet", words::share(), share)))
                     .child(
                         el("span")
                             .attr("role", "status")
@@ -85,13 +85,13 @@ pub fn hand_on() -> Node {
     el("section")
         .class("hand-on")
         .attr("aria-labelledby", "hand-on-heading")
-        .child(el("h3").id("hand-on-heading").child(words::HAND_ON))
-        .child(el("p").child(words::HAND_ON_MORE))
+        .child(el("h3").id("hand-on-heading").child(words::hand_on()))
+        .child(el("p").child(words::hand_on_more()))
         .child(live(move || {
             if has_link.get() {
                 linked()
             } else if app.settled_with(Latest::is_some) {
-                el("p").child(words::NO_LINK)
+                el("p").child(words::no_link())
             } else {
                 Node::default()
             }
@@ -111,7 +111,7 @@ pub fn code(address: &str) -> Node {
         .ok()
         .filter(|code| code.size() <= LARGEST)
     else {
-        return el("p").child(words::NO_CODE);
+        return el("p").child(words::no_code());
     };
     let size = code.size();
     let mut dark = String::new();
@@ -134,7 +134,7 @@ pub fn code(address: &str) -> Node {
     el("svg")
         .class("code")
         .attr("role", "img")
-        .attr("aria-label", words::CODE)
+        .attr("aria-label", words::code())
         .attr("viewBox", format!("-{QUIET} -{QUIET} {wide} {wide}"))
         .attr("width", format!("{paper}mm"))
         .attr("height", format!("{paper}mm"))
@@ -154,20 +154,20 @@ pub fn files() -> Node {
         .class("row files")
         .child(live(move || {
             app.plan_is_open().then(|| {
-                action("quiet", words::SAVE_PLAN, move || {
+                action("quiet", words::save_plan(), move || {
                     let plan: Vec<Plan> = app.plan.get_untracked().into_iter().collect();
-                    browser::save_file(words::PLAN_FILE, &plans_to_file(&plan, &[], &[]));
+                    browser::save_file(words::plan_file(), &plans_to_file(&plan, &[], &[]));
                 })
             })
         }))
         .child(live(move || {
             (!app.shelf().is_empty())
-                .then(|| action("quiet", words::SAVE_ALL, move || save_all(app)))
+                .then(|| action("quiet", words::save_all(), move || save_all(app)))
         }))
         .child(
             el("label")
                 .class("file")
-                .child(el("span").child(words::OPEN_FILE))
+                .child(el("span").child(words::open_file()))
                 .child(
                     el("input")
                         .attr("type", "file")
@@ -183,7 +183,7 @@ pub fn files() -> Node {
 
 fn save_all(app: App) {
     browser::save_file(
-        words::PLANS_FILE,
+        words::plans_file(),
         &plans_to_file(&app.all_plans(), &app.all_trials(), &app.all_notebooks()),
     );
 }
@@ -212,15 +212,15 @@ pub fn offer() -> Node {
     live(move || {
         let brought = app.brought.get()?;
         let heading = match brought {
-            Brought::Link(_) => words::FROM_LINK,
-            Brought::File(_) => words::FROM_FILE,
+            Brought::Link(_) => words::from_link(),
+            Brought::File(_) => words::from_file(),
         };
         let (lines, keep) = match brought {
             Brought::Link(link) => match Plan::from_link(&link) {
                 Err(error) => (vec![words::link_error(error)], None),
                 Ok(plan) => {
                     let lines = words::preview(&plan, &solve(&plan), app.units.get());
-                    let keep = action("main", words::KEEP_NEW, move || {
+                    let keep = action("main", words::keep_new(), move || {
                         app.put_away();
                         app.add(plan.clone());
                     });
@@ -231,7 +231,7 @@ pub fn offer() -> Node {
             Brought::File(Ok((plans, trials, notebooks))) => {
                 let lines = words::in_file(&plans, &trials, &notebooks);
                 let all = (plans.clone(), trials.clone(), notebooks.clone());
-                let add = action("main", words::ADD_THEM, move || {
+                let add = action("main", words::add_them(), move || {
                     app.put_away();
                     app.add_all(plans.clone());
                     app.add_trials(trials.clone());
@@ -239,22 +239,22 @@ pub fn offer() -> Node {
                 });
                 let replace = (!app.shelf().is_empty()).then(|| {
                     several()
-                        .child(action("quiet", words::REPLACE_ALL, move || {
+                        .child(action("quiet", words::replace_all(), move || {
                             save_all(app);
                             app.put_away();
                             app.replace_all(all.0.clone());
                             app.replace_trials(all.1.clone());
                             app.replace_notebooks(all.2.clone());
                         }))
-                        .child(el("p").child(words::REPLACE_MORE))
+                        .child(el("p").child(words::replace_more()))
                 });
                 (lines, Some(several().child(add).child(replace)))
             }
         };
         let refuse = if keep.is_some() {
-            words::DO_NOT_KEEP
+            words::do_not_keep()
         } else {
-            words::DISMISS
+            words::dismiss()
         };
         Some(
             el("section")

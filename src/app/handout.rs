@@ -41,7 +41,7 @@ pub fn cards(outcome: &Outcome, units: UnitSystem, name: &str) -> Node {
     let card = |_| {
         el("section")
             .class("small-card")
-            .child(el("p").class("for-name").child(words::FOR_NAME))
+            .child(el("p").class("for-name").child(words::for_name()))
             .child(el("h3").child(name.to_owned()))
             .child(
                 el("p")
@@ -50,7 +50,7 @@ pub fn cards(outcome: &Outcome, units: UnitSystem, name: &str) -> Node {
             )
             .child(el("p").child(words::small_mix(outcome, units)))
             .child(el("p").child(dates.join(". ")))
-            .child(el("p").child(words::SMALL_RULE))
+            .child(el("p").child(words::small_rule()))
     };
     let more = (containers > count).then(|| el("p").child(words::cards_of(count, containers)));
     several().child(more).child(
@@ -65,22 +65,22 @@ pub fn group(outcome: &Outcome, units: UnitSystem) -> Node {
     let stocks = words::group_stocks(outcome, units);
     let prepare = (!stocks.is_empty()).then(|| {
         several()
-            .child(el("h3").child(words::TO_PREPARE))
+            .child(el("h3").child(words::to_prepare()))
             .child(el("ul").child(items(stocks)))
     });
     several()
         .child(el("p").child(words::group_of(outcome, units)))
-        .child(el("h3").child(words::GROUP_GET))
+        .child(el("h3").child(words::group_get()))
         .child(titled_table(
-            &words::GROUP_HEADS,
-            words::GROUP_GET,
+            &words::group_heads(),
+            words::group_get(),
             rows(words::group_supplies(outcome, units)),
         ))
         .child(prepare)
-        .child(el("h3").child(words::GROUP_EACH))
+        .child(el("h3").child(words::group_each()))
         .child(el("ol").child(items(words::card_mix(outcome, units))))
-        .child(el("h3").child(words::CARD_CAUTIONS))
-        .child(el("ul").child(items(words::GROUP_CARE)))
+        .child(el("h3").child(words::card_cautions()))
+        .child(el("ul").child(items(words::group_care())))
 }
 
 /// A line for each week: what is expected, and room for what is read.
@@ -97,13 +97,13 @@ pub fn record(outcome: &Outcome, units: UnitSystem) -> Node {
     });
     let heads = (0..HEADS).map(|_| el("tr").child(blank(8)));
     several()
-        .child(el("p").class("for-name").child(words::FOR_NAME))
-        .child(el("p").child(words::RECORD_HOW))
+        .child(el("p").class("for-name").child(words::for_name()))
+        .child(el("p").child(words::record_how()))
         .child(titled_table(
-            &words::RECORD_HEADS,
-            words::WEEKLY_RECORD,
+            &words::record_heads(),
+            words::weekly_record(),
             weeks.collect::<Node>(),
         ))
-        .child(el("h3").child(words::RECORD_HARVEST))
+        .child(el("h3").child(words::record_harvest()))
         .child(el("table").child(el("tbody").child(heads.collect::<Node>())))
 }

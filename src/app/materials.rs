@@ -100,7 +100,7 @@ pub fn kept_blends() -> Node {
                         });
                         browser::focus_soon("fertilizer-blend");
                     })
-                    .child(words::FORGET),
+                    .child(words::forget()),
             )
     };
     given(
@@ -108,7 +108,7 @@ pub fn kept_blends() -> Node {
         move || {
             el("div")
                 .class("field wide")
-                .child(el("p").class("label").child(words::KEPT_BLENDS))
+                .child(el("p").class("label").child(words::kept_blends()))
                 .child(el("ul").class("kept").child(live(move || {
                     app.blends()
                         .into_iter()
@@ -145,7 +145,7 @@ pub fn keep_blend() -> Node {
                 .child(
                     el("label")
                         .attr("for", "blend-name")
-                        .child(words::BLEND_NAME),
+                        .child(words::blend_name()),
                 )
                 .child(
                     el("input")
@@ -165,9 +165,9 @@ pub fn keep_blend() -> Node {
                     .on("click", move || app.keep_blend(named()))
                     .child(live(move || {
                         if kept() {
-                            words::KEEP_AGAIN
+                            words::keep_again()
                         } else {
-                            words::KEEP_BLEND
+                            words::keep_blend()
                         }
                     })),
             ),

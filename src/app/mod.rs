@@ -84,5 +84,9 @@ fn page(found: Found) -> Node {
         .child(el("div").class("notebooks").child(notebook::page(app)))
         .child(el("div").class("trials").child(trial::trials(app)))
         .child(glossary::glossary())
-        .child(el("footer").class("foot").child(el("p").child(words::FOOT)))
+        .child(
+            el("footer")
+                .class("foot")
+                .child(el("p").child(words::foot())),
+        )
 }

@@ -23,8 +23,8 @@ pub fn header() -> Node {
         .child(
             el("div")
                 .class("brand")
-                .child(el("h1").child(words::NAME))
-                .child(el("p").child(words::MOTTO)),
+                .child(el("h1").child(words::name()))
+                .child(el("p").child(words::motto())),
         )
         .child(
             el("div")
@@ -32,7 +32,7 @@ pub fn header() -> Node {
                 .child(
                     el("label")
                         .class("units")
-                        .child(el("span").child(words::UNITS))
+                        .child(el("span").child(words::units()))
                         .child(
                             el("select")
                                 .id("units")
@@ -68,7 +68,7 @@ pub fn header() -> Node {
                                     browser::focus("plans");
                                 }
                             })
-                            .child(el("summary").id("plans").child(words::PLANS))
+                            .child(el("summary").id("plans").child(words::plans()))
                             .child(
                                 el("div")
                                     .class("sheet")
@@ -79,7 +79,7 @@ pub fn header() -> Node {
                                             .child(
                                                 button("quiet")
                                                     .on("click", move || app.open_plan(None))
-                                                    .child(words::NEW_PLAN),
+                                                    .child(words::new_plan()),
                                             )
                                             .child(
                                                 button("quiet")
@@ -93,7 +93,7 @@ pub fn header() -> Node {
                                                         close.run(());
                                                         app.duplicate(name.unwrap_or_default());
                                                     })
-                                                    .child(words::DUPLICATE),
+                                                    .child(words::duplicate()),
                                             ),
                                     )
                                     .child(super::hand_on::files()),
@@ -106,7 +106,7 @@ pub fn header() -> Node {
             move || {
                 el("label")
                     .class("plan-name")
-                    .child(el("span").child(words::PLAN_NAME))
+                    .child(el("span").child(words::plan_name()))
                     .child(
                         el("input")
                             .id("plan-name")
@@ -160,7 +160,7 @@ pub fn plan_list(chosen: Option<Callback<()>>) -> Node {
                                 done();
                                 app.delete(id);
                             })
-                            .child(words::DELETE),
+                            .child(words::delete()),
                     )
             })
             .collect::<Node>()
@@ -184,12 +184,12 @@ pub fn notices() -> Node {
                         button("quiet")
                             .id("undo")
                             .on("click", move || app.undelete())
-                            .child(words::UNDO),
+                            .child(words::undo()),
                     )
                     .child(
                         button("quiet")
                             .on("click", move || app.deleted.set(None))
-                            .child(words::DISMISS),
+                            .child(words::dismiss()),
                     )
             })
         }))
@@ -198,17 +198,17 @@ pub fn notices() -> Node {
             (newer.get() && app.keeps.get()).then(|| {
                 el("p")
                     .class("notice")
-                    .child(el("span").child(words::UPDATE_READY))
+                    .child(el("span").child(words::update_ready()))
                     .child(
                         button("quiet")
                             .id("update")
                             .on("click", browser::take_update)
-                            .child(words::TAKE_UPDATE),
+                            .child(words::take_update()),
                     )
                     .child(
                         button("quiet")
                             .on("click", move || newer.set(false))
-                            .child(words::DISMISS),
+                            .child(words::dismiss()),
                     )
             })
         }))
@@ -216,23 +216,23 @@ pub fn notices() -> Node {
             (!app.keeps.get()).then(|| {
                 el("p")
                     .class("notice care")
-                    .child(el("span").child(words::NOT_KEPT))
+                    .child(el("span").child(words::not_kept()))
             })
         }))
         .child(live(move || {
             app.elsewhere.get().then(|| {
                 el("p")
                     .class("notice care")
-                    .child(el("span").child(words::ELSEWHERE))
+                    .child(el("span").child(words::elsewhere()))
                     .child(
                         button("quiet")
                             .on("click", move || app.take_theirs())
-                            .child(words::TAKE_THEIRS),
+                            .child(words::take_theirs()),
                     )
                     .child(
                         button("quiet")
                             .on("click", move || app.keep_mine())
-                            .child(words::KEEP_MINE),
+                            .child(words::keep_mine()),
                     )
             })
         }))
@@ -249,16 +249,16 @@ fn set_aside(text: String) -> Node {
     el("p")
         .class("notice care")
         .child(el("span").child(if newer {
-            words::SET_ASIDE_NEWER
+            words::set_aside_newer()
         } else {
-            words::SET_ASIDE
+            words::set_aside()
         }))
         .child(
             el("a")
-                .attr("download", words::SET_ASIDE_FILE)
+                .attr("download", words::set_aside_file())
                 .attr("href", address)
                 .on("click", move || saved.set(true))
-                .child(words::SAVE_SET_ASIDE),
+                .child(words::save_set_aside()),
         )
         .child(given(
             move || saved.get(),
@@ -271,12 +271,12 @@ fn set_aside(text: String) -> Node {
                             app.set_aside.set(browser::next_set_aside());
                         }
                     })
-                    .child(words::FORGET_SET_ASIDE)
+                    .child(words::forget_set_aside())
             },
         ))
         .child(
             button("quiet")
                 .on("click", move || app.set_aside.set(None))
-                .child(words::DISMISS),
+                .child(words::dismiss()),
         )
 }

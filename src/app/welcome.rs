@@ -16,9 +16,9 @@ pub fn welcome() -> Node {
             el("h2")
                 .attr("tabindex", "-1")
                 .id("welcome")
-                .child(words::WELCOME),
+                .child(words::welcome()),
         )
-        .child(el("p").class("lead").child(words::WELCOME_MORE))
+        .child(el("p").class("lead").child(words::welcome_more()))
         .child(
             el("ul").class("examples").child(
                 Example::ALL
@@ -37,14 +37,14 @@ pub fn welcome() -> Node {
         )
         .child(
             button("main")
-                .on("click", move || app.add_own(words::OWN_PLAN))
-                .child(words::START_OWN),
+                .on("click", move || app.add_own(words::own_plan()))
+                .child(words::start_own()),
         )
         .child(given(
             move || !app.shelf().is_empty(),
             move || {
                 several()
-                    .child(el("h3").child(words::YOUR_PLANS))
+                    .child(el("h3").child(words::your_plans()))
                     .child(super::shelf::plan_list(None))
             },
         ))

@@ -67,11 +67,11 @@ where
         Fetched::Asked => el("p")
             .class("hint waiting")
             .attr("role", "status")
-            .child(words::FETCHING),
+            .child(words::fetching()),
         Fetched::Here => at_once(view()).unwrap_or_default(),
         Fetched::Missing => several()
-            .child(el("p").attr("role", "alert").child(words::NOT_FETCHED))
-            .child(action("quiet", words::FETCH_AGAIN, ask)),
+            .child(el("p").attr("role", "alert").child(words::not_fetched()))
+            .child(action("quiet", words::fetch_again(), ask)),
     })
 }
 

@@ -39,8 +39,8 @@ fn alarm(outcome: &Outcome, units: UnitSystem) -> Option<Node> {
         el("section")
             .class("alarm")
             .attr("role", "alert")
-            .attr("aria-label", words::ALARM)
-            .child(el("strong").child(words::ALARM))
+            .attr("aria-label", words::alarm_heading())
+            .child(el("strong").child(words::alarm_heading()))
             .child(
                 lines
                     .into_iter()
@@ -63,9 +63,9 @@ pub fn building() -> Node {
     given(
         move || built.get(),
         move || {
-            fold("fold building", words::BUILDING, || {
+            fold("fold building", words::building(), || {
                 [
-                    el("p").class("hint").child(words::BUILDING_MORE),
+                    el("p").class("hint").child(words::building_more()),
                     shown(More::Building),
                 ]
                 .into()
@@ -87,7 +87,7 @@ fn list(lines: Vec<String>) -> Node {
         .collect::<Node>()
 }
 
-fn table(heads: &'static [&'static str], name: &'static str, rows: Vec<Vec<String>>) -> Node {
+fn table(heads: &[&'static str], name: &'static str, rows: Vec<Vec<String>>) -> Node {
     let line = |row: Vec<String>| {
         let cells = row.into_iter().map(|cell| el("td").child(cell));
         el("tr").child(cells.collect::<Node>())
@@ -115,27 +115,27 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Option<Node> {
             .collect();
         several()
             .child(part(
-                words::BUILD_RUNNING,
+                words::build_running_heading(),
                 el("ul").child(list(words::build_running(running, units))),
             ))
             .child(part(
-                words::BUILD_WORK,
+                words::build_work(),
                 el("ol").class("work").child(list(steps)),
             ))
     });
     let got = several()
         .child(table(
-            &words::BUILD_MATERIAL_HEADS,
-            words::BUILD_MATERIALS,
+            &words::build_material_heads(),
+            words::build_materials_heading(),
             words::build_materials(build, units),
         ))
         .child(
             el("p").class("save-csv").child(
                 el("a")
                     .class("save")
-                    .attr("download", words::MATERIALS_FILE)
+                    .attr("download", words::materials_file())
                     .attr("href", materials)
-                    .child(words::SAVE_MATERIALS),
+                    .child(words::save_materials()),
             ),
         );
     let made = several()
@@ -144,26 +144,26 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Option<Node> {
                 .class("work")
                 .child(list(words::build_parts(outcome, units))),
         )
-        .child(el("p").child(words::HOLE_ROWS))
+        .child(el("p").child(words::hole_rows_heading()))
         .child(
             el("ul")
                 .class("holes")
                 .child(list(words::hole_rows(layout, units))),
         );
     let checks = table(
-        &words::BUILD_CHECK_HEADS,
-        words::BUILD_CHECKS,
+        &words::build_check_heads(),
+        words::build_checks_heading(),
         words::build_checks(outcome, units),
     );
     Some(
         several()
             .child(part(
-                words::BUILD_DRAWINGS,
+                words::build_drawings(),
                 drawings::drawings(outcome, layout, units),
             ))
-            .child(part(words::BUILD_CHECKS, checks))
-            .child(part(words::BUILD_PARTS, made))
-            .child(part(words::BUILD_MATERIALS, got))
+            .child(part(words::build_checks_heading(), checks))
+            .child(part(words::build_parts_heading(), made))
+            .child(part(words::build_materials_heading(), got))
             .child(running),
     )
 }

@@ -79,8 +79,8 @@ pub fn print_button() -> Node {
         })
     });
     let name = move || match app.printed() {
-        Paper::Card => words::PRINT,
-        other => words::PRINT_OTHER[other.place() - 1],
+        Paper::Card => words::print(),
+        other => words::print_other()[other.place() - 1],
     };
     // Nothing is printed half: a paper whose part of the program is still to come waits for it.
     let on_its_way = RwSignal::new(false);
@@ -96,7 +96,7 @@ pub fn print_button() -> Node {
     };
     let note = move || {
         if on_its_way.get() {
-            return Some(words::FETCHING.to_owned());
+            return Some(words::fetching().to_owned());
         }
         (app.printed() == Paper::Template).then(|| {
             app.outcome.with(|outcome| {
@@ -110,7 +110,7 @@ pub fn print_button() -> Node {
         .child(
             el("label")
                 .attr("for", "what-to-print")
-                .child(words::WHAT_TO_PRINT),
+                .child(words::what_to_print()),
         )
         .child(
             el("select")
@@ -127,7 +127,7 @@ pub fn print_button() -> Node {
                             el("option")
                                 .attr("value", paper.place().to_string())
                                 .attr_live("selected", move || app.printed() == paper)
-                                .child(words::PAPERS[paper.place()])
+                                .child(words::papers()[paper.place()])
                         })
                         .collect::<Node>()
                 })),
@@ -153,7 +153,7 @@ pub fn sheet() -> Node {
         Paper::Card => Node::default(),
         paper => el("article")
             .class("build-paper")
-            .attr("aria-label", words::PAPERS[paper.place()])
+            .attr("aria-label", words::papers()[paper.place()])
             .child(shown(More::Paper(paper))),
     })
 }
@@ -169,11 +169,11 @@ pub fn paper(paper: Paper) -> Node {
                 .unwrap_or_default()
         });
         let named = name.clone();
-        let title = words::PAPERS[paper.place()];
+        let title = words::papers()[paper.place()];
         app.settled_with(|outcome| {
             let outcome = outcome.as_ref()?;
             if app.has_problems() {
-                return Some(el("p").child(words::CARD_WAITS));
+                return Some(el("p").child(words::card_waits()));
             }
             if paper == Paper::Template {
                 let layout = outcome.layout.as_ref()?;
@@ -183,7 +183,7 @@ pub fn paper(paper: Paper) -> Node {
                 several()
                     .child(
                         el("header")
-                            .child(el("p").child(words::NAME).child(" · ").child(title))
+                            .child(el("p").child(words::name()).child(" · ").child(title))
                             .child(el("h2").child(name)),
                     )
                     .child(alarm(outcome, units))

@@ -64,7 +64,7 @@ pub fn pages(layout: &LayoutOutcome) -> usize {
 /// The pages.
 pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>) -> Node {
     if pages(layout) == 0 {
-        return el("p").child(words::TEMPLATE_TOO_LARGE);
+        return el("p").child(words::template_too_large());
     }
     let tiles = Tiles::of(layout);
     let (length, width) = (layout.board_length_mm, layout.board_width_mm);
@@ -153,13 +153,13 @@ fn page(
             2.0,
             4.0,
         ))
-        .child(letter(words::TEMPLATE_JOIN.to_owned(), 2.0, 9.0))
+        .child(letter(words::template_join().to_owned(), 2.0, 9.0))
         .child(
             el("path")
                 .class("check-bar")
                 .attr("d", "M2 12v8M102 12v8M2 16h100"),
         )
-        .child(letter(words::TEMPLATE_BAR.to_owned(), 105.0, 17.0))
+        .child(letter(words::template_bar().to_owned(), 105.0, 17.0))
         .child(
             el("svg")
                 .attr("x", CORNER.0)

@@ -52,7 +52,7 @@ pub fn curve_chart(days: Days) -> Node {
     el("div")
         .class("curves")
         .attr("role", "group")
-        .attr("aria-label", words::CURVES)
+        .attr("aria-label", words::curves())
         .id("curves")
         .child(live(move || {
             all.get()
@@ -61,7 +61,7 @@ pub fn curve_chart(days: Days) -> Node {
                 .collect::<Node>()
         }))
         .child(el("p").class("axis").child(live(axis)))
-        .child(el("p").class("axis-name").child(words::CURVES_AXIS))
+        .child(el("p").class("axis-name").child(words::curves_axis()))
         .child(
             el("div")
                 .class("across")
@@ -172,9 +172,9 @@ pub fn day_table(days: Days) -> Node {
             })
             .collect::<Node>()
     };
-    fold("fold", words::SEASON_TABLE, move || {
+    fold("fold", words::season_table(), move || {
         [
-            titled_table(&words::SEASON_HEADS, words::SEASON_TABLE, live(rows)),
+            titled_table(&words::season_heads(), words::season_table(), live(rows)),
             working(Worked::Days),
         ]
         .into()

@@ -134,7 +134,7 @@ pub fn drawing() -> Node {
         .class("part drawing")
         .id("drawing")
         .class_live("playing", move || days.playing.get())
-        .child(el("h3").child(words::DRAWING))
+        .child(el("h3").child(words::drawing()))
         .child(
             el("div")
                 .class("seen")
@@ -204,9 +204,9 @@ fn day_control(days: Days) -> Node {
                 .on("click", move || days.play())
                 .child(live(move || {
                     if days.playing.get() {
-                        words::PAUSE
+                        words::pause()
                     } else {
-                        words::PLAY
+                        words::play()
                     }
                 })),
         )
@@ -215,7 +215,7 @@ fn day_control(days: Days) -> Node {
                 .class("days")
                 .class_live("failing", move || failing_at().is_some())
                 .style_live("--at", failing_at)
-                .child(el("span").child(words::DAY_SLIDER))
+                .child(el("span").child(words::day_slider()))
                 // One description: the value must not be written before the limit that allows it.
                 .child(live(move || {
                     el("input")

@@ -96,7 +96,7 @@ fn svg(
         .id("section")
         .attr("viewBox", frame.view_box())
         .attr("role", "img")
-        .attr("aria-label", words::DRAWING)
+        .attr("aria-label", words::drawing())
         .attr("aria-describedby", "section-sentence")
         .attr("data-day", day)
         .attr("data-level-mm", now.level_mm)

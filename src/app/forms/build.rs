@@ -25,7 +25,7 @@ pub fn build_form() -> Node {
                 .class("fold")
                 .id("how-built")
                 .open_live(move || unfold.get())
-                .child(el("summary").child(words::GROUP_BUILD))
+                .child(el("summary").child(words::group_build()))
                 .child(
                     el("div")
                         .class("fields")

@@ -13,7 +13,7 @@ use crate::plan::{DaylightBy, Field, Pick, Plan};
 pub fn climate_form() -> Node {
     several()
         .child(group(
-            words::GROUP_PLACE,
+            words::group_place(),
             several()
                 .child(choice_field::<ClimateChoice>(
                     Field::ClimateKind,
@@ -28,7 +28,7 @@ pub fn climate_form() -> Node {
                 .child(numbers(&[Field::Latitude, Field::Elevation])),
         ))
         .child(group(
-            words::GROUP_AIR,
+            words::group_air(),
             numbers(&[
                 Field::TemperatureMin,
                 Field::TemperatureMax,
@@ -36,7 +36,7 @@ pub fn climate_form() -> Node {
             ]),
         ))
         .child(group(
-            words::GROUP_LIGHT,
+            words::group_light(),
             several()
                 .child(choice_field::<DaylightBy>(
                     Field::DaylightBy,

@@ -30,14 +30,14 @@ pub fn container_form() -> Node {
     });
     let pots = Signal::derive(move || {
         if floats.get() {
-            words::GROUP_POT_BOARDS
+            words::group_pot_boards()
         } else {
-            words::GROUP_POT
+            words::group_pot()
         }
     });
     several()
         .child(group(
-            words::GROUP_VESSEL,
+            words::group_vessel(),
             several()
                 .child(choice_field::<Method>(
                     Field::Method,
@@ -46,8 +46,8 @@ pub fn container_form() -> Node {
                 ))
                 .child(preset_field::<VesselChoice>(
                     "preset-vessel",
-                    words::LABEL_PRESET_VESSEL,
-                    words::PRESET_VESSEL,
+                    words::label_preset_vessel(),
+                    words::preset_vessel(),
                     Plan::choose_vessel,
                 ))
                 .child(choice_field::<Shape>(
@@ -77,7 +77,7 @@ pub fn container_form() -> Node {
             move || {
                 several()
                     .child(group(
-                        words::GROUP_BOARDS,
+                        words::group_boards(),
                         several()
                             .child(numbers(&[
                                 Field::BoardLength,
@@ -92,7 +92,7 @@ pub fn container_form() -> Node {
                             )),
                     ))
                     .child(group(
-                        words::GROUP_PIPES,
+                        words::group_pipes(),
                         several()
                             .child(choice_field::<PipeChoice>(
                                 Field::Pipe,
@@ -125,8 +125,8 @@ pub fn container_form() -> Node {
             several()
                 .child(preset_field::<PotChoice>(
                     "preset-pot",
-                    words::LABEL_PRESET_POT,
-                    words::PRESET_POT,
+                    words::label_preset_pot(),
+                    words::preset_pot(),
                     Plan::choose_pot,
                 ))
                 .child(numbers(&[
@@ -138,7 +138,7 @@ pub fn container_form() -> Node {
                     Field::PotImmersion,
                 ])),
         ))
-        .child(group(words::GROUP_FILL, number_field(Field::FillDepth)))
+        .child(group(words::group_fill(), number_field(Field::FillDepth)))
         .child(build_form())
 }
 

@@ -12,7 +12,7 @@ use crate::plan::{DateMeaning, Field, Pattern, Pick};
 pub fn crop_form() -> Node {
     several()
         .child(group(
-            words::GROUP_PLANTS,
+            words::group_plants(),
             several()
                 .child(choice_field::<CropKind>(
                     Field::CropKind,
@@ -31,7 +31,7 @@ pub fn crop_form() -> Node {
                 )),
         ))
         .child(group(
-            words::GROUP_DATES,
+            words::group_dates(),
             several()
                 .child(date_field(Field::Date))
                 .child(choice_field::<DateMeaning>(
@@ -42,7 +42,7 @@ pub fn crop_form() -> Node {
                 .child(number_field(Field::SeedlingAge)),
         ))
         .child(group(
-            words::GROUP_HARVEST,
+            words::group_harvest(),
             numbers(&[
                 Field::TargetHead,
                 Field::GrowthFactor,

@@ -27,7 +27,7 @@ pub fn fertilizer_form() -> Node {
     several()
         .child(water())
         .child(group(
-            words::GROUP_BLEND,
+            words::group_blend(),
             several()
                 .child(choice_field::<Dosing>(
                     Field::Dosing,
@@ -47,7 +47,7 @@ pub fn fertilizer_form() -> Node {
             move || dosing.get() == Some(Dosing::Stocks),
             move || {
                 group(
-                    words::GROUP_STOCKS,
+                    words::group_stocks_heading(),
                     several()
                         .child(choice_field::<CalciumNitrate>(
                             Field::CalciumNitrate,
@@ -66,7 +66,7 @@ pub fn fertilizer_form() -> Node {
         ))
         .child(given(unless_salts, move || {
             group(
-                words::GROUP_STRENGTH,
+                words::group_strength(),
                 several()
                     .child(choice_field::<StrengthBy>(
                         Field::StrengthBy,
@@ -80,7 +80,7 @@ pub fn fertilizer_form() -> Node {
             move || !unless_salts(),
             move || {
                 group(
-                    words::GROUP_RECIPE,
+                    words::group_recipe(),
                     several()
                         .child(choice_field::<RecipeChoice>(
                             Field::Recipe,
@@ -93,7 +93,7 @@ pub fn fertilizer_form() -> Node {
             },
         ))
         .child(group(
-            words::GROUP_ACID,
+            words::group_acid(),
             several()
                 .child(choice_field::<AcidChoice>(
                     Field::Acid,
@@ -112,7 +112,7 @@ pub fn fertilizer_form() -> Node {
 /// The raw water.
 fn water() -> Node {
     group(
-        words::GROUP_WATER,
+        words::group_water(),
         several()
             .child(choice_field::<WaterKind>(
                 Field::WaterKind,
@@ -148,12 +148,12 @@ fn more() -> Node {
     el("details")
         .class("fold")
         .open_live(move || unfold.get())
-        .child(el("summary").child(words::GROUP_MORE))
+        .child(el("summary").child(words::group_more()))
         .child(
             el("div").class("fields").child(numbers(&FIELDS)).child(
                 el("div")
                     .class("field")
-                    .child(el("label").attr("for", "currency").child(words::CURRENCY))
+                    .child(el("label").attr("for", "currency").child(words::currency()))
                     .child(
                         el("input")
                             .id("currency")
@@ -189,7 +189,7 @@ fn label_lines() -> Node {
     el("details")
         .class("fold")
         .open_live(move || unfold.get())
-        .child(el("summary").child(words::GROUP_LABEL))
+        .child(el("summary").child(words::group_label()))
         .child(
             el("div")
                 .class("fields tight")

@@ -67,12 +67,12 @@ impl Lines {
             .child(
                 el("div")
                     .class("row")
-                    .child(button("quiet").on("click", add).child(words::ADD_LINE))
+                    .child(button("quiet").on("click", add).child(words::add_line()))
                     .child(
                         button("quiet")
                             .attr_live("disabled", move || lines.get() == 0)
                             .on("click", move || app.edit(self.remove))
-                            .child(words::REMOVE_LINE),
+                            .child(words::remove_line()),
                     ),
             )
     }

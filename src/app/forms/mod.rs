@@ -27,7 +27,7 @@ pub fn forms() -> Node {
     let app = app();
     el("section")
         .class("forms")
-        .attr("aria-label", words::STEPS)
+        .attr("aria-label", words::steps())
         .child(
             el("ol").class("steps").child(
                 Step::ALL
@@ -49,7 +49,7 @@ pub fn forms() -> Node {
                                 .id(heading_id(step))
                                 .child(words::step_question(step)),
                         )
-                        .child(el("p").class("hint").child(words::NOT_SURE))
+                        .child(el("p").class("hint").child(words::not_sure()))
                         .child(match step {
                             Step::Container => container::container_form(),
                             Step::Crop => crop::crop_form(),
@@ -118,12 +118,12 @@ fn step_end(step: Step) -> Node {
         .child(before.map(|step| {
             button("quiet")
                 .on("click", move || show(step))
-                .child(words::BACK)
+                .child(words::back())
         }))
         .child(match after {
             Some(step) => button("main")
                 .on("click", move || show(step))
-                .child(words::NEXT)
+                .child(words::next())
                 .child(": ")
                 .child(words::step(step)),
             None => button("main")
@@ -131,7 +131,7 @@ fn step_end(step: Step) -> Node {
                     browser::scroll_to("result");
                     browser::focus("result-heading");
                 })
-                .child(words::TO_RESULT),
+                .child(words::to_result()),
         })
 }
 

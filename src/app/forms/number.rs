@@ -95,7 +95,7 @@ fn quantity_box(field: Field) -> Node {
             el("span")
                 .class("unit")
                 .attr("aria-hidden", "true")
-                .child(live(move || dimension.symbol(app.units.get()))),
+                .child(live(move || words::symbol(dimension, app.units.get()))),
         )
 }
 
@@ -140,7 +140,7 @@ pub fn date_field(field: Field) -> Node {
                     el("input")
                         .class("picker")
                         .attr("type", "date")
-                        .attr("aria-label", words::PICK_DATE)
+                        .attr("aria-label", words::pick_date())
                         .value_live(picked)
                         .on_value("change", move |value| {
                             let picked = value;
@@ -151,7 +151,7 @@ pub fn date_field(field: Field) -> Node {
                         }),
                 ),
             )
-            .child(action("quiet today", words::TODAY, move || {
+            .child(action("quiet today", words::today(), move || {
                 write(browser::today());
             }))
     })
@@ -178,9 +178,9 @@ pub fn field_frame(field: Field, children: impl Fn() -> Node + 'static) -> Node 
     let used = Memo::new(move |_| app.used.with(|used| used.contains(&field)));
     let id = field_id(field);
     let unit_in_words = move || {
-        let symbol = field
-            .limits()
-            .map_or("", |limits| limits.dimension.symbol(app.units.get()));
+        let symbol = field.limits().map_or("", |limits| {
+            words::symbol(limits.dimension, app.units.get())
+        });
         if symbol.is_empty() {
             String::new()
         } else {

@@ -90,7 +90,7 @@ fn salt_row(index: u8) -> Node {
                             el("option")
                                 .attr("value", "")
                                 .attr_live("selected", move || !listed() && !kept())
-                                .child(words::CHOOSE_SALT),
+                                .child(words::choose_salt()),
                         )
                         .child(
                             Salt::ALL
@@ -137,7 +137,7 @@ fn salt_row(index: u8) -> Node {
                     .child(
                         el("label")
                             .attr("for", own_id(field))
-                            .child(words::OWN_FORMULA),
+                            .child(words::own_formula()),
                     )
                     .child(
                         el("input")
@@ -167,9 +167,9 @@ fn salt_row(index: u8) -> Node {
                     })
                     .child(live(move || {
                         if kept() {
-                            words::FORGET_SALT
+                            words::forget_salt()
                         } else {
-                            words::KEEP_SALT
+                            words::keep_salt()
                         }
                     }))
             },

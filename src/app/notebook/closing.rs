@@ -15,9 +15,9 @@ pub fn closing(desk: Desk, shown: &Shown) -> Node {
     let close = action(
         if closed { "quiet" } else { "main" },
         if closed {
-            words::REOPEN_CROP
+            words::reopen_crop()
         } else {
-            words::CLOSE_CROP
+            words::close_crop()
         },
         move || desk.edit(|notebook| notebook.closed = !notebook.closed),
     )
@@ -27,7 +27,7 @@ pub fn closing(desk: Desk, shown: &Shown) -> Node {
     let after = known.after.filter(|_| closed && sound);
     [
         (!closed)
-            .then(|| el("p").class("hint").child(words::CLOSE_MORE))
+            .then(|| el("p").class("hint").child(words::close_more()))
             .into(),
         after.as_ref().map(|after| measured(after, shown)).into(),
         after
@@ -43,7 +43,7 @@ pub fn closing(desk: Desk, shown: &Shown) -> Node {
 pub fn measured(after: &NotebookOutcome, shown: &Shown) -> Node {
     let units = shown.units;
     let figures: Node = match &after.closing {
-        None => el("p").child(words::NOT_MEASURED),
+        None => el("p").child(words::not_measured()),
         Some(closing) => [
             el("p")
                 .class("figure")
@@ -54,7 +54,7 @@ pub fn measured(after: &NotebookOutcome, shown: &Shown) -> Node {
     };
     let taught = (after.readings > 0).then(|| {
         let lines = after.learnt.iter().map(words::learnt);
-        [el("h4").child(words::TAUGHT), paragraphs(lines.collect())]
+        [el("h4").child(words::taught()), paragraphs(lines.collect())]
     });
     [figures, taught.map(Node::from).into()].into()
 }
@@ -68,7 +68,7 @@ fn offer(desk: Desk, shown: &Shown, after: &NotebookOutcome) -> Node {
                 .class("notice")
                 .child(el("span").child(words::mended(&mended.said)))
                 .child(
-                    action("quiet", words::UNDO, move || {
+                    action("quiet", words::undo(), move || {
                         app.unmend();
                         browser::focus_soon("notebook-correct");
                     })
@@ -87,7 +87,7 @@ fn offer(desk: Desk, shown: &Shown, after: &NotebookOutcome) -> Node {
         .with(|plan| plan.as_ref().map(|plan| plan.name.clone()));
     let Some(name) = name else {
         let plan = next_plan(&shown.notebook, after);
-        return action("main", words::PLAN_WITH_IT, move || app.add(plan.clone()))
+        return action("main", words::plan_with_it(), move || app.add(plan.clone()))
             .id("notebook-correct");
     };
     button("mend")

@@ -45,8 +45,8 @@ pub fn readings(desk: Desk, shown: &Shown) -> Node {
     let notebook = &shown.notebook;
     let planted = field(
         "notebook-planted".to_owned(),
-        words::PLANTED,
-        words::PLANTED_HINT,
+        words::planted(),
+        words::planted_hint(),
         shown.problem(Place::Planted),
         entry_box(desk, shown, &notebook.planted, None, |notebook, entry| {
             notebook.planted = entry;
@@ -61,12 +61,12 @@ pub fn readings(desk: Desk, shown: &Shown) -> Node {
     let none = notebook.readings.is_empty();
     [
         planted,
-        el("p").class("hint").child(words::READINGS_MORE),
+        el("p").class("hint").child(words::readings_more()),
         el("ol").class("readings").child(lines),
-        none.then(|| el("p").child(words::NO_READING)).into(),
+        none.then(|| el("p").child(words::no_reading())).into(),
         row([
-            action("quiet", words::ADD_READING, move || desk.add_reading()),
-            action("quiet", words::UNDO_LAST, move || {
+            action("quiet", words::add_reading(), move || desk.add_reading()),
+            action("quiet", words::undo_last(), move || {
                 desk.take_back();
                 browser::focus_soon("notebooks");
             })
@@ -96,7 +96,7 @@ fn reading(desk: Desk, shown: &Shown, place: usize, reading: &Reading) -> Node {
         })
         .child(el("strong").child(words::reading_cells(reading, shown.units)[0].clone()))
         .child(el("span").child(words::reading_line(reading, shown.units)))
-        .child(wrong.then(|| el("span").class("bad").child(words::TO_MEND)));
+        .child(wrong.then(|| el("span").class("bad").child(words::to_mend())));
     el("li")
         .child(line)
         .child(open.then(|| boxes(desk, shown, place, reading)))
@@ -123,12 +123,12 @@ fn boxes(desk: Desk, shown: &Shown, place: usize, reading: &Reading) -> Node {
             let (label, mut hint) = words::column(column);
             let marked = reading.level_from.known() == Some(LevelFrom::Mark);
             if marked && column == ReadingColumn::Level {
-                hint = words::FROM_MARK;
+                hint = words::from_mark();
             }
             let dimension = column.limits().map(|limits| limits.0);
             let control = match column {
                 ReadingColumn::LevelFrom => {
-                    let options = LevelFrom::ALL.iter().zip(words::LEVELS_FROM);
+                    let options = LevelFrom::ALL.iter().zip(words::levels_from());
                     let options =
                         options.map(|(from, word)| (from.key().to_owned(), word.to_owned()));
                     let chosen = match reading.level_from.key() {
@@ -173,11 +173,11 @@ fn boxes(desk: Desk, shown: &Shown, place: usize, reading: &Reading) -> Node {
     el("div").class("reading-boxes").child([
         el("div").class("fields").child(fields),
         row([
-            action("main", words::DONE, move || {
+            action("main", words::done(), move || {
                 close(desk);
                 browser::focus_soon("notebook-undo");
             }),
-            action("quiet", words::REMOVE_READING, move || {
+            action("quiet", words::remove_reading(), move || {
                 desk.editing.set(None);
                 desk.edit(|notebook| {
                     notebook.readings.remove(place);
@@ -210,9 +210,9 @@ pub fn cuts(desk: Desk, shown: &Shown) -> Node {
         .map(|(place, cut)| self::cut(desk, shown, place, cut))
         .collect();
     [
-        el("p").class("hint").child(words::CUTS_MORE),
+        el("p").class("hint").child(words::cuts_more()),
         el("ol").class("readings").child(lines),
-        row(action("quiet", words::ADD_CUT, move || {
+        row(action("quiet", words::add_cut(), move || {
             let place = untrack(|| desk.notebook()).map_or(0, |it| it.harvest.len());
             desk.edit(|notebook| {
                 // Cut on the day that was read last.
@@ -248,7 +248,7 @@ fn cut(desk: Desk, shown: &Shown, place: usize, cut: &Cut) -> Node {
             });
             field(
                 format!("cut-{}-{key}", place + 1),
-                words::unit_label(words::CUT_COLUMNS[column], dimension, shown.units),
+                words::unit_label(words::cut_columns()[column], dimension, shown.units),
                 "",
                 shown.problem(Place::Cut(place, key)),
                 control,
@@ -257,7 +257,7 @@ fn cut(desk: Desk, shown: &Shown, place: usize, cut: &Cut) -> Node {
         .collect();
     el("li").class("reading-boxes").child([
         el("div").class("fields").child(fields),
-        row(action("quiet", words::REMOVE_CUT, move || {
+        row(action("quiet", words::remove_cut(), move || {
             desk.edit(|notebook| {
                 notebook.harvest.remove(place);
             });

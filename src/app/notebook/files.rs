@@ -18,7 +18,7 @@ pub fn files(desk: Desk, shown: &Shown) -> Node {
     let csv = readings_to_csv(&finished(&shown.notebook).readings);
     let file = el("label")
         .class("file")
-        .child(el("span").child(words::OPEN_READINGS))
+        .child(el("span").child(words::open_readings()))
         .child(
             el("input")
                 .id("notebook-file")
@@ -33,15 +33,15 @@ pub fn files(desk: Desk, shown: &Shown) -> Node {
     let said = desk.said.get().unwrap_or_default();
     let json = finished(&shown.notebook).to_json();
     part(
-        words::KEEP,
+        words::keep(),
         [
             row([
-                action("quiet", words::PRINT_NOTEBOOK, browser::print),
-                action("quiet", words::SAVE_NOTEBOOK, move || {
-                    browser::save_file(words::NOTEBOOK_FILE, &json);
+                action("quiet", words::print_notebook(), browser::print),
+                action("quiet", words::save_notebook(), move || {
+                    browser::save_file(words::notebook_file(), &json);
                 }),
-                action("quiet", words::SAVE_READINGS, move || {
-                    browser::save_file(words::READINGS_FILE, &csv);
+                action("quiet", words::save_readings(), move || {
+                    browser::save_file(words::readings_file(), &csv);
                 }),
             ]),
             file,
@@ -49,7 +49,7 @@ pub fn files(desk: Desk, shown: &Shown) -> Node {
                 .attr("role", "status")
                 .class("taken-in")
                 .child(paragraphs(said.lines().map(str::to_owned).collect())),
-            row(action("quiet", words::DELETE_NOTEBOOK, move || {
+            row(action("quiet", words::delete_notebook(), move || {
                 desk.delete();
             })),
         ],
@@ -62,7 +62,7 @@ fn take_in(desk: Desk, text: Option<String>) {
         return;
     };
     let Some(text) = text else {
-        return desk.said.set(Some(words::NO_TABLE.to_owned()));
+        return desk.said.set(Some(words::no_table().to_owned()));
     };
     // Dates count from the notebook's own day of planting.
     let mut bare = finished(&notebook);
@@ -73,7 +73,7 @@ fn take_in(desk: Desk, text: Option<String>) {
         .and_then(|sound| check(&sound.plan).ok())
         .map(|sound| sound.crop.transplanting);
     let Some(planted) = planted else {
-        return desk.said.set(Some(words::FORECAST_WAITS.to_owned()));
+        return desk.said.set(Some(words::forecast_waits().to_owned()));
     };
     let units = desk.app.units.get_untracked();
     desk.said.set(Some(match readings_from_csv(&text, planted) {

@@ -21,18 +21,18 @@ pub fn sentence(desk: Desk, shown: &Shown) -> Node {
         let lines = problems.map(|problem| words::problem_line(problem, shown.units));
         format!(
             "{} {}",
-            words::NOTEBOOK_PLAN_WRONG,
+            words::notebook_plan_wrong(),
             lines.collect::<Vec<_>>().join(" ")
         )
     } else if !shown.problems.is_empty() {
-        words::FORECAST_WAITS.to_owned()
+        words::forecast_waits().to_owned()
     } else if known.beyond {
-        words::NOTEBOOK_BEYOND.to_owned()
+        words::notebook_beyond().to_owned()
     } else {
-        known
-            .after
-            .as_ref()
-            .map_or_else(|| words::FORECASTING.to_owned(), |after| told(after, shown))
+        known.after.as_ref().map_or_else(
+            || words::forecasting().to_owned(),
+            |after| told(after, shown),
+        )
     };
     let waits = !(shown.plan_problems.is_empty() && shown.problems.is_empty());
     let working = move || {
@@ -70,13 +70,13 @@ pub fn forecast(desk: Desk, shown: &Shown) -> Node {
         .class("forecast")
         .class_if("stale", old)
         .child(part(
-            words::FORECAST,
+            words::forecast(),
             [
                 course(before, after, shown),
-                scroll(words::FORECAST, bands(before, after, shown)),
+                scroll(words::forecast(), bands(before, after, shown)),
             ],
         ))
-        .child((!shown.notebook.closed).then(|| part(words::TOP_UP, top_up(after, shown))))
+        .child((!shown.notebook.closed).then(|| part(words::top_up(), top_up(after, shown))))
 }
 
 /// The sentences and the picture.
@@ -92,7 +92,7 @@ pub fn course(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) 
 /// What most seasons come to, by the plan alone and after the readings.
 pub fn bands(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) -> Node {
     let mut rows = words::forecast_rows(before, after, shown.units);
-    let mut heads = &words::FORECAST_HEADS[..];
+    let mut heads = &words::forecast_heads()[..];
     // Both columns are the same where nothing was read.
     if after.readings == 0 {
         heads = &heads[..2];
@@ -106,10 +106,10 @@ pub fn bands(before: &NotebookOutcome, after: &NotebookOutcome, shown: &Shown) -
 /// What to add, or that nothing has to be.
 pub fn top_up(after: &NotebookOutcome, shown: &Shown) -> Node {
     if after.readings == 0 {
-        return el("p").child(words::TOP_UP_WAITS);
+        return el("p").child(words::top_up_waits());
     }
     let Some(top_up) = &after.top_up else {
-        return el("p").child(words::NO_TOP_UP);
+        return el("p").child(words::no_top_up());
     };
     [
         el("p")
@@ -171,15 +171,15 @@ fn levels(of: &Picture, read: bool, units: UnitSystem) -> Node {
         read && of.ceiling.is_some(),
     ];
     let keys = ["dot", "after", "before", "mark", "underside", "ceiling"];
-    let key = words::LEVEL_KEY.iter().zip(keys).zip(there);
+    let key = words::level_key().into_iter().zip(keys).zip(there);
     let key = key.filter(|(_, there)| *there).map(|((word, key), _)| {
         el("li")
             .class(key)
             .child(el("span").attr("aria-hidden", "true"))
             .child(if key == "after" && !read {
-                words::LEVEL_KEY_PLAN
+                words::level_key_plan()
             } else {
-                *word
+                word
             })
     });
     let tick = |class: &'static str, cm: f64| {
@@ -193,7 +193,7 @@ fn levels(of: &Picture, read: bool, units: UnitSystem) -> Node {
             .child(day)
     });
     el("figure").class("levels curves").child([
-        el("figcaption").child(words::LEVELS),
+        el("figcaption").child(words::levels()),
         el("div")
             .class("plot")
             .child(
@@ -206,7 +206,7 @@ fn levels(of: &Picture, read: bool, units: UnitSystem) -> Node {
             .child(tick("tick top", of.ticks[1]))
             .child(tick("tick", of.ticks[0])),
         el("p").class("axis").child(days.collect::<Node>()),
-        el("p").class("axis-name").child(words::CURVES_AXIS),
+        el("p").class("axis-name").child(words::curves_axis()),
         el("ul").class("key").child(key.collect::<Node>()),
     ])
 }

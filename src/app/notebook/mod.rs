@@ -59,18 +59,18 @@ fn list(desk: Desk) -> Node {
     Kept {
         id: "notebooks",
         names: [
-            words::NOTEBOOKS,
-            words::NOTEBOOKS_MORE,
-            words::YOUR_NOTEBOOKS,
+            words::notebooks(),
+            words::notebooks_more(),
+            words::your_notebooks(),
         ],
         all: kept,
         open: Box::new(move |id| desk.open(Some(id))),
         begin: (app.plan_is_open() && !app.has_problems())
-            .then(|| action("main", words::NEW_NOTEBOOK, move || desk.begin())),
+            .then(|| action("main", words::new_notebook(), move || desk.begin())),
         deleted: desk.deleted.get().map(|_| {
             [
-                el("span").child(words::NOTEBOOK_DELETED),
-                action("quiet", words::UNDO, move || desk.undelete()).id("notebook-undelete"),
+                el("span").child(words::notebook_deleted()),
+                action("quiet", words::undo(), move || desk.undelete()).id("notebook-undelete"),
             ]
         }),
     }
@@ -80,8 +80,8 @@ fn list(desk: Desk) -> Node {
 /// A notebook, part by part.
 fn open(desk: Desk, shown: &Rc<Shown>) -> Node {
     let tools = row([
-        action("main", words::ADD_READING, move || desk.add_reading()),
-        action("quiet", words::LEAVE_NOTEBOOK, move || desk.open(None)),
+        action("main", words::add_reading(), move || desk.add_reading()),
+        action("quiet", words::leave_notebook(), move || desk.open(None)),
     ]);
     let (hero, now, over) = (Rc::clone(shown), Rc::clone(shown), Rc::clone(shown));
     el("article")
@@ -97,14 +97,17 @@ fn open(desk: Desk, shown: &Rc<Shown>) -> Node {
         .child(
             el("div")
                 .class("notebook-bench")
-                .child(parts::part(words::READINGS, entries::readings(desk, shown)))
+                .child(parts::part(
+                    words::readings_heading(),
+                    entries::readings(desk, shown),
+                ))
                 .child(
                     el("div")
                         .class("notebook-forecast")
                         .child(live(move || forecast::forecast(desk, &now))),
                 )
                 .child(parts::part(
-                    words::CLOSE,
+                    words::close(),
                     [
                         entries::cuts(desk, shown),
                         live(move || closing::closing(desk, &over)),

@@ -22,37 +22,37 @@ pub fn paper(desk: Desk, shown: &Shown) -> Node {
     let forecast = known.before.zip(known.after).filter(|_| sound);
     let closed = notebook.closed;
     let (told, two) = match &forecast {
-        None => (words::FORECAST_WAITS.to_owned(), Node::default()),
+        None => (words::forecast_waits().to_owned(), Node::default()),
         Some((before, after)) => {
             let next = if closed {
-                part(words::CLOSE, closing::measured(after, shown))
+                part(words::close(), closing::measured(after, shown))
             } else {
-                part(words::TOP_UP, forecast::top_up(after, shown))
+                part(words::top_up(), forecast::top_up(after, shown))
             };
             let course = forecast::course(before, after, shown);
             let bands = el("div").class("part");
             let two = el("div")
                 .class("paper-two")
-                .child(part(words::FORECAST, course))
+                .child(part(words::forecast(), course))
                 .child(el("div").child([bands.child(forecast::bands(before, after, shown)), next]));
             (forecast::told(after, shown), two)
         }
     };
     let readings = part(
-        words::READINGS,
-        table(&words::READING_HEADS, rows.collect()),
+        words::readings_heading(),
+        table(&words::reading_heads(), rows.collect()),
     );
     let cuts = (!cuts.is_empty()).then(|| {
         let list = el("ul").class("plain").child(items(cuts));
-        part(words::CUTS, list)
+        part(words::cuts(), list)
     });
     el("article")
         .class("trial-paper notebook-paper")
         .class_if("dense", notebook.readings.len() > DENSE)
-        .attr("aria-label", words::NOTEBOOK)
+        .attr("aria-label", words::notebook())
         .child(
             el("header")
-                .child(el("p").child(format!("{} · {}", words::NAME, words::NOTEBOOK)))
+                .child(el("p").child(format!("{} · {}", words::name(), words::notebook())))
                 .child(el("h2").child(words::notebook_name(&shown.notebook))),
         )
         .child(el("p").class("pace").child(told))

@@ -59,11 +59,11 @@ pub fn calendar() -> Node {
         let sentence = words::succession(&succession, app.units.get());
         Some(
             several()
-                .child(el("h4").child(words::SUCCESSION))
+                .child(el("h4").child(words::succession_heading()))
                 .child(el("p").child(sentence))
                 .child(titled_table(
-                    &words::SUCCESSION_HEADS,
-                    words::SUCCESSION,
+                    &words::succession_heads(),
+                    words::succession_heading(),
                     rows,
                 )),
         )
@@ -71,15 +71,15 @@ pub fn calendar() -> Node {
     el("section")
         .class("part")
         .id("calendar")
-        .child(el("h3").child(words::CALENDAR))
+        .child(el("h3").child(words::calendar()))
         .child(el("ol").class("events").child(live(entries)))
         .child(
             el("p").child(
                 el("a")
                     .class("save")
-                    .attr("download", words::CALENDAR_FILE)
+                    .attr("download", words::calendar_file())
                     .attr_live("href", file)
-                    .child(words::SAVE_CALENDAR),
+                    .child(words::save_calendar()),
             ),
         )
         .child(live(succession))

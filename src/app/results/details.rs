@@ -18,7 +18,7 @@ pub fn events() -> Node {
     el("section")
         .class("part")
         .id("season")
-        .child(el("h3").child(words::SEASON))
+        .child(el("h3").child(words::season()))
         .child(el("ol").class("events").child(live(move || {
             app.settled_with(|outcome| {
                 outcome
@@ -43,16 +43,16 @@ pub fn details() -> Node {
         move || app.settled_with(|outcome| outcome.as_ref().is_some_and(what))
     };
     several()
-        .child(fold_table(words::NUTRIENTS, Table::Nutrients))
-        .child(fold_table(words::DOSES, Table::Doses))
+        .child(fold_table(words::nutrients(), Table::Nutrients))
+        .child(fold_table(words::doses(), Table::Doses))
         .child(given(has(|of| !of.fertilizer.targets.is_empty()), || {
-            fold_table(words::TARGETS, Table::Targets)
+            fold_table(words::targets(), Table::Targets)
         }))
         .child(given(has(|of| !of.stocks.is_empty()), || {
-            fold_table(words::STOCKS, Table::Stocks)
+            fold_table(words::stocks(), Table::Stocks)
         }))
-        .child(fold_table(words::ELEMENTS, Table::Elements))
-        .child(fold_table(words::SPECIES, Table::Species))
+        .child(fold_table(words::elements(), Table::Elements))
+        .child(fold_table(words::species(), Table::Species))
 }
 
 /// What stands in them.
@@ -85,34 +85,38 @@ pub fn contents(table: Table) -> Node {
     };
     match table {
         Table::Doses => [
-            titled_table(&words::DOSE_HEADS, words::DOSES, of(words::dose_lines)),
+            titled_table(&words::dose_heads(), words::doses(), of(words::dose_lines)),
             working(Worked::Dose),
         ]
         .into(),
         Table::Targets => [
-            titled_table(&words::TARGET_HEADS, words::TARGETS, of(target_rows)),
+            titled_table(&words::target_heads(), words::targets(), of(target_rows)),
             working(Worked::Recipe),
         ]
         .into(),
         Table::Stocks => [
-            titled_table(&words::STOCK_HEADS, words::STOCKS, of(stock_rows)),
-            titled_table(&words::MIXTURE_HEADS, words::MIXTURES, of(mixture_rows)),
+            titled_table(&words::stock_heads(), words::stocks(), of(stock_rows)),
+            titled_table(&words::mixture_heads(), words::mixtures(), of(mixture_rows)),
             working(Worked::Stocks),
         ]
         .into(),
         Table::Elements => [
             el("p").child(live(readings)),
-            titled_table(&words::ELEMENT_HEADS, words::ELEMENTS, of(element_rows)),
+            titled_table(&words::element_heads(), words::elements(), of(element_rows)),
             working(Worked::Solution),
         ]
         .into(),
         Table::Species => [
-            titled_table(&words::SPECIES_HEADS, words::SPECIES, of(species_rows)),
+            titled_table(&words::species_heads(), words::species(), of(species_rows)),
             working(Worked::Solution),
         ]
         .into(),
         Table::Nutrients => [
-            titled_table(&words::NUTRIENT_HEADS, words::NUTRIENTS, of(nutrient_rows)),
+            titled_table(
+                &words::nutrient_heads(),
+                words::nutrients(),
+                of(nutrient_rows),
+            ),
             working(Worked::Nutrients),
         ]
         .into(),
@@ -120,7 +124,7 @@ pub fn contents(table: Table) -> Node {
 }
 
 /// A table in a frame that scrolls sideways.
-pub fn titled_table(heads: &'static [&'static str], name: &'static str, children: Node) -> Node {
+pub fn titled_table(heads: &[&'static str], name: &'static str, children: Node) -> Node {
     el("div")
         .class("scroll")
         .attr("tabindex", "0")
@@ -155,7 +159,7 @@ fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
                 if balance.need_g > balance.supply_g {
                     words::short_from(balance.runs_short_day)
                 } else {
-                    words::ENOUGH.to_owned()
+                    words::enough().to_owned()
                 },
             ]
         })

@@ -49,7 +49,7 @@ pub fn findings() -> Node {
                     el("h3")
                         .id("findings")
                         .attr("tabindex", "-1")
-                        .child(words::FINDINGS),
+                        .child(words::findings()),
                 )
                 .child(mends::mended())
                 .child(
@@ -63,7 +63,7 @@ pub fn findings() -> Node {
                 .class("findings")
                 .child(live(items(&[Weight::Sound])))
         }))
-        .child(fold("fold", words::GOOD_PRACTICE, move || {
+        .child(fold("fold", words::good_practice(), move || {
             el("ul")
                 .class("findings")
                 .child(live(items(&[Weight::Reminder])))

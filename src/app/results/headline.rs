@@ -32,16 +32,16 @@ pub fn headline() -> Node {
                 .is_none_or(|outcome| outcome.season.harvest_day.is_some())
         });
         if harvested {
-            words::AT_HARVEST
+            words::at_harvest()
         } else {
-            words::AT_END
+            words::at_end()
         }
     };
     el("dl")
         .class("headline")
         .child(
             el("div")
-                .child(el("dt").child(words::FILL))
+                .child(el("dt").child(words::fill()))
                 .child(el("dd").class("figure").id("figure-fill").child(live(of(
                     |outcome, units| words::below_rim(outcome.fill.below_rim_cm, units),
                 ))))
@@ -50,7 +50,7 @@ pub fn headline() -> Node {
         )
         .child(
             el("div")
-                .child(el("dt").child(words::DISSOLVE))
+                .child(el("dt").child(words::dissolve()))
                 .child(
                     el("dd")
                         .class("figure")
@@ -62,7 +62,7 @@ pub fn headline() -> Node {
         )
         .child(
             el("div")
-                .child(el("dt").child(words::HARVEST))
+                .child(el("dt").child(words::harvest()))
                 .child(
                     el("dd")
                         .class("figure")
@@ -120,6 +120,6 @@ pub fn glance() -> Node {
         .child(
             button("main")
                 .on("click", || browser::scroll_to("result"))
-                .child(words::GLANCE),
+                .child(words::glance_heading()),
         )
 }

@@ -50,7 +50,7 @@ pub fn mended() -> Node {
                     button("quiet")
                         .id("unmend")
                         .on("click", move || app.unmend())
-                        .child(words::UNDO),
+                        .child(words::undo()),
                 )
         })
     }))

@@ -48,7 +48,7 @@ pub fn results() -> Node {
             el("h2")
                 .id("result-heading")
                 .attr("tabindex", "-1")
-                .child(words::RESULT),
+                .child(words::result()),
         )
         .child(
             el("p")
@@ -110,7 +110,7 @@ fn problem_summary() -> Node {
                 })))
                 .child(given(
                     move || app.outcome.with(Latest::is_some),
-                    move || el("p").child(words::STALE),
+                    move || el("p").child(words::stale()),
                 ))
         },
     )

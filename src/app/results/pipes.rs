@@ -31,7 +31,7 @@ pub fn pipe_table() -> Node {
             el("section")
                 .class("part")
                 .id("pipes")
-                .child(el("h3").child(words::PIPES))
+                .child(el("h3").child(words::pipes()))
                 .child(
                     el("p")
                         .class("hint")
@@ -42,13 +42,13 @@ pub fn pipe_table() -> Node {
                         .class("scroll")
                         .attr("tabindex", "0")
                         .attr("role", "region")
-                        .attr("aria-label", words::PIPES)
+                        .attr("aria-label", words::pipes())
                         .child(
                             el("table")
                                 .child(
                                     el("thead").child(
                                         el("tr").child(
-                                            words::PIPE_HEADS
+                                            words::pipe_heads()
                                                 .into_iter()
                                                 .map(|head| {
                                                     el("th").attr("scope", "col").child(head)
@@ -84,7 +84,7 @@ fn line(row: &PipeRow, units: UnitSystem) -> Node {
                 .child(row.chosen.then(|| {
                     several()
                         .child(" ")
-                        .child(el("em").class("tag").child(words::CHOSEN))
+                        .child(el("em").class("tag").child(words::chosen_heading()))
                 })),
         )
         .child(el("td").child(words::show(

@@ -26,7 +26,7 @@ pub fn parts(of: Worked) -> Node {
                     .map(|outcome| words::working(of, outcome, app.units.get()))
             })
             .into_iter()
-            .flat_map(|texts| words::WORKING_PARTS.into_iter().zip(texts))
+            .flat_map(|texts| words::working_parts().into_iter().zip(texts))
             .map(|(name, text)| {
                 several()
                     .child(el("dt").child(name))

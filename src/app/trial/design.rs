@@ -78,10 +78,10 @@ fn differs(bench: Bench, trial: &Trial) -> Differs {
 /// The form.
 pub fn design(bench: Bench, shown: &Shown) -> Node {
     let locked = shown.recorded;
-    let fixed = locked.then(|| el("p").class("hint").child(words::FIXED));
+    let fixed = locked.then(|| el("p").class("hint").child(words::fixed()));
     [
-        part(words::COMPARED, [fixed.into(), compared(bench, shown)]),
-        part(words::LAID_OUT, places(bench, shown)),
+        part(words::compared(), [fixed.into(), compared(bench, shown)]),
+        part(words::laid_out(), places(bench, shown)),
     ]
     .into()
 }
@@ -102,14 +102,14 @@ fn compared(bench: Bench, shown: &Shown) -> Node {
     };
     let lines = row([
         line(
-            words::ADD_VARIANT,
+            words::add_variant(),
             locked || count >= MOST_TREATMENTS,
             |trial| {
                 let place = trial.treatments.len();
                 trial.treatments.push(new_variant(place));
             },
         ),
-        line(words::REMOVE_VARIANT, locked || count <= 2, |trial| {
+        line(words::remove_variant(), locked || count <= 2, |trial| {
             trial.treatments.pop();
         }),
     ]);
@@ -132,7 +132,7 @@ fn factor(bench: Bench, shown: &Shown, differs: Differs) -> Node {
         .filter(|(_, field)| used.contains(field) || differs == Differs::Field(*field))
         .map(|(place, field)| (place.to_string(), words::label(field)))
         .collect();
-    options.push((String::new(), words::OWN_FACTOR.to_owned()));
+    options.push((String::new(), words::own_factor().to_owned()));
     let chosen = match differs {
         Differs::Field(field) => FACTORS
             .iter()
@@ -141,7 +141,7 @@ fn factor(bench: Bench, shown: &Shown, differs: Differs) -> Node {
             .to_string(),
         Differs::Own => String::new(),
         Differs::Several => {
-            options.push(("several".to_owned(), words::SEVERAL.to_owned()));
+            options.push(("several".to_owned(), words::several().to_owned()));
             "several".to_owned()
         }
     };
@@ -159,7 +159,7 @@ fn factor(bench: Bench, shown: &Shown, differs: Differs) -> Node {
     })
     .attr("disabled", shown.recorded);
     let id = "trial-differs".to_owned();
-    field(id, words::DIFFERS, words::DIFFERS_HINT, None, list)
+    field(id, words::differs(), words::differs_hint(), None, list)
 }
 
 /// A variant: its value or how it differs, and its name.
@@ -179,11 +179,11 @@ fn variant(
                 value(bench, place, of_plan, change, shown.units).attr("disabled", shown.recorded);
             let symbol = of_plan
                 .limits()
-                .map_or("", |limits| limits.dimension.symbol(shown.units));
+                .map_or("", |limits| words::symbol(limits.dimension, shown.units));
             let label = if symbol.is_empty() {
-                words::VALUE.to_owned()
+                words::value_heading().to_owned()
             } else {
-                format!("{}, {symbol}", words::VALUE)
+                format!("{}, {symbol}", words::value_heading())
             };
             field(of("value"), label, "", problem, control)
         }
@@ -192,7 +192,7 @@ fn variant(
                 bench.edit(|trial| trial.treatments[place].note = note);
             })
             .attr("maxlength", "200");
-            field(of("note"), words::NOTE, "", problem, note)
+            field(of("note"), words::note(), "", problem, note)
         }
         Differs::Several => {
             let lines = treatment.changes.iter();
@@ -214,7 +214,7 @@ fn variant(
         .child(el("legend").child(words::variant_of(place, treatment.name.trim())))
         .child(el("div").class("fields").child([
             value,
-            field(of("name"), words::VARIANT_NAME, "", problem, name),
+            field(of("name"), words::variant_name(), "", problem, name),
         ]))
 }
 
@@ -255,13 +255,13 @@ fn value(
     };
     match list {
         Some(list) => {
-            let mut all = vec![(String::new(), words::AS_PLANNED.to_owned())];
+            let mut all = vec![(String::new(), words::as_planned().to_owned())];
             all.extend(list.into_iter().map(|(key, name)| (key.to_owned(), name)));
             choice(all, written, take)
         }
         None => text_box(written, take)
             .attr("inputmode", "decimal")
-            .attr("placeholder", words::AS_PLANNED),
+            .attr("placeholder", words::as_planned()),
     }
 }
 

@@ -25,7 +25,7 @@ const LOTS: f64 = 1e6;
 pub fn new_variant(place: usize) -> Treatment {
     Treatment {
         name: if place == 0 {
-            words::AS_PLANNED.to_owned()
+            words::as_planned().to_owned()
         } else {
             words::variant(place)
         },

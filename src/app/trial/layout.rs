@@ -15,7 +15,7 @@ const FITS: usize = 16;
 
 /// The drawing under its heading.
 pub fn drawing(outcome: &TrialOutcome) -> Node {
-    part(words::BENCH, scroll(words::BENCH, bench(outcome)))
+    part(words::bench(), scroll(words::bench(), bench(outcome)))
 }
 
 /// A text in the drawing.
@@ -34,7 +34,7 @@ pub fn bench(outcome: &TrialOutcome) -> Node {
     let columns = columns.unwrap_or(1);
     let (wide, high) = (columns * (CELL.0 + GAP) + GAP, rows * (CELL.1 + GAP) + GAP);
     let all = outcome.units.iter().map(|unit| words::place(outcome, unit));
-    let told = format!("{}: {}", words::BENCH, all.collect::<Vec<_>>().join("; "));
+    let told = format!("{}: {}", words::bench(), all.collect::<Vec<_>>().join("; "));
     el("svg")
         .class("bench-plan")
         .attr("role", "img")
@@ -105,12 +105,12 @@ pub fn expected(outcome: &TrialOutcome, units: UnitSystem) -> Node {
     if rows.is_empty() {
         return Node::default();
     }
-    let rows = table(&words::EXPECTED_HEADS, rows);
+    let rows = table(&words::expected_heads(), rows);
     part(
-        words::EXPECTED,
+        words::expected(),
         [
-            scroll(words::EXPECTED, rows),
-            el("p").class("hint").child(words::EXPECTED_MORE),
+            scroll(words::expected(), rows),
+            el("p").class("hint").child(words::expected_more()),
         ],
     )
 }
@@ -118,5 +118,5 @@ pub fn expected(outcome: &TrialOutcome, units: UnitSystem) -> Node {
 /// How many containers it takes.
 pub fn needed(outcome: &TrialOutcome) -> Node {
     let lines = items(words::needed_lines(outcome));
-    part(words::HOW_MANY, el("ul").class("plain").child(lines))
+    part(words::how_many(), el("ul").class("plain").child(lines))
 }

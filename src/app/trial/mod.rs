@@ -56,16 +56,16 @@ fn list(bench: Bench) -> Node {
     });
     Kept {
         id: "trials",
-        names: [words::TRIALS, words::TRIALS_MORE, words::YOUR_TRIALS],
+        names: [words::trials(), words::trials_more(), words::your_trials()],
         all: kept,
         open: Box::new(move |id| bench.open(Some(id))),
         begin: app
             .plan_is_open()
-            .then(|| action("main", words::NEW_TRIAL, move || bench.begin())),
+            .then(|| action("main", words::new_trial(), move || bench.begin())),
         deleted: bench.deleted.get().map(|_| {
             [
-                el("span").child(words::TRIAL_DELETED),
-                action("quiet", words::UNDO, move || bench.undelete()).id("trial-undelete"),
+                el("span").child(words::trial_deleted()),
+                action("quiet", words::undo(), move || bench.undelete()).id("trial-undelete"),
             ]
         }),
     }
@@ -77,15 +77,15 @@ fn open(bench: Bench, shown: &Shown) -> Node {
     let (name, json) = (shown.trial.name.clone(), shown.trial.to_json());
     let title = words::trial_or_unnamed(&name);
     let tools = row([
-        action("quiet", words::LEAVE_TRIAL, move || bench.open(None)),
-        action("quiet", words::SAVE_TRIAL, move || {
-            browser::save_file(words::TRIAL_FILE, &json);
+        action("quiet", words::leave_trial(), move || bench.open(None)),
+        action("quiet", words::save_trial(), move || {
+            browser::save_file(words::trial_file(), &json);
         }),
-        action("quiet", words::DELETE_TRIAL, move || bench.delete()),
+        action("quiet", words::delete_trial(), move || bench.delete()),
     ]);
     let box_of_name = el("label")
         .class("plan-name")
-        .child(el("span").child(words::TRIAL_NAME))
+        .child(el("span").child(words::trial_name()))
         .child(
             el("input")
                 .id("trial-name")

@@ -22,24 +22,24 @@ impl Bench {
 
 /// The choice of a paper, and the button.
 pub fn choice(bench: Bench) -> Node {
-    let options = words::TRIAL_PAPERS.iter().enumerate();
-    let options = options.map(|(place, name)| (place.to_string(), (*name).to_owned()));
+    let options = words::trial_papers().into_iter().enumerate();
+    let options = options.map(|(place, name)| (place.to_string(), name.to_owned()));
     let chosen = bench.printed();
     let papers = list(options.collect(), chosen.to_string(), move |place| {
         bench.paper.set(place.parse().ok());
     })
     .id("trial-paper");
     part(
-        words::TRIAL_PRINT,
+        words::trial_print(),
         row([
             el("label")
                 .attr("for", "trial-paper")
-                .child(words::WHAT_TO_PRINT),
+                .child(words::what_to_print()),
             papers,
             button("main")
                 .id("trial-print")
                 .on("click", browser::print)
-                .child(words::TRIAL_PRINTS[chosen]),
+                .child(words::trial_prints()[chosen]),
         ]),
     )
 }
@@ -47,7 +47,7 @@ pub fn choice(bench: Bench) -> Node {
 /// The paper that is chosen, hidden on the screen.
 pub fn paper(bench: Bench, shown: &Shown) -> Node {
     let chosen = bench.printed();
-    let title = words::TRIAL_PAPERS[chosen];
+    let title = words::trial_papers()[chosen];
     let Some(outcome) = &shown.outcome else {
         return Node::default();
     };
@@ -57,7 +57,7 @@ pub fn paper(bench: Bench, shown: &Shown) -> Node {
         _ => report(shown, outcome),
     };
     let head = el("header")
-        .child(el("p").child(format!("{} · {title}", words::NAME)))
+        .child(el("p").child(format!("{} · {title}", words::name())))
         .child(el("h2").child(words::trial_or_unnamed(&shown.trial.name)));
     el("article")
         .class("trial-paper")
@@ -70,8 +70,8 @@ pub fn paper(bench: Bench, shown: &Shown) -> Node {
 fn sheet(shown: &Shown, outcome: &TrialOutcome, missing: &'static str) -> Node {
     let units = shown.units;
     let mut heads = vec![
-        words::CONTAINER.to_owned(),
-        words::with_unit(words::USED, Dimension::Volume, units),
+        words::container_heading().to_owned(),
+        words::with_unit(words::used(), Dimension::Volume, units),
     ];
     heads.extend(
         (1..=shown.columns)
@@ -110,22 +110,25 @@ fn report(shown: &Shown, outcome: &TrialOutcome) -> Node {
     let variants = all.map(|(place, it)| words::variant_line(place, it, shown.units));
     [
         part(
-            words::COMPARED,
+            words::compared(),
             el("ul").class("plain").child(items(variants.collect())),
         ),
-        part(words::BENCH, layout::bench(outcome)),
+        part(words::bench(), layout::bench(outcome)),
         layout::needed(outcome),
         part(
-            words::SAID,
+            words::said(),
             if !shown.problems.is_empty() {
-                el("p").child(words::RESULT_WAITS)
+                el("p").child(words::result_waits())
             } else if outcome.reports.is_empty() {
-                el("p").child(words::NOTHING_YET)
+                el("p").child(words::nothing_yet())
             } else {
                 result::reports(outcome, shown.units, false)
             },
         ),
-        part(words::RECORD_TABLE, sheet(shown, outcome, words::MISSING)),
+        part(
+            words::record_table(),
+            sheet(shown, outcome, words::missing()),
+        ),
     ]
     .into()
 }

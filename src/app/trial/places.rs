@@ -26,7 +26,7 @@ pub fn places(bench: Bench, shown: &Shown) -> Node {
             number(of, disabled),
         )
     };
-    let designs = Design::ALL.iter().zip(words::DESIGNS);
+    let designs = Design::ALL.iter().zip(words::designs());
     let list = choice(
         designs
             .map(|(design, word)| (design.key().to_owned(), word.to_owned()))
@@ -37,12 +37,12 @@ pub fn places(bench: Bench, shown: &Shown) -> Node {
     .attr("disabled", locked);
     let design = field(
         "trial-design".to_owned(),
-        words::DESIGN,
-        words::DESIGN_HINT,
+        words::design(),
+        words::design_hint(),
         shown.problem(TrialField::Design),
         list,
     );
-    let again = action("quiet", words::DRAW_AGAIN, move || {
+    let again = action("quiet", words::draw_again(), move || {
         bench.edit(|trial| trial.seed = lots());
     })
     .attr("disabled", locked || given);
@@ -62,12 +62,12 @@ pub fn places(bench: Bench, shown: &Shown) -> Node {
     };
     [
         el("p").class("unit-is").child([
-            el("strong").child(words::UNIT_IS),
+            el("strong").child(words::unit_is()),
             ". ".into(),
-            words::UNIT_WHY.into(),
+            words::unit_why().into(),
         ]),
         given
-            .then(|| el("p").class("hint").child(words::GIVEN))
+            .then(|| el("p").class("hint").child(words::given()))
             .into(),
         design,
         fields(
@@ -81,11 +81,11 @@ pub fn places(bench: Bench, shown: &Shown) -> Node {
         ),
         el("div")
             .attr("role", "status")
-            .child(one.then(|| el("p").class("verdict").child(words::ONE_OF_EACH))),
+            .child(one.then(|| el("p").class("verdict").child(words::one_of_each()))),
         row(again),
         el("details")
             .class("fold")
-            .child(el("summary").child(words::MORE_SETTINGS))
+            .child(el("summary").child(words::more_settings()))
             .child(fields(
                 &[
                     TrialField::Difference,
@@ -119,7 +119,7 @@ fn others(shown: &Shown) -> Node {
     let lines: Node = rest
         .map(|it| said(Some(words::trial_problem(it, shown.units))))
         .collect();
-    [el("p").class("verdict").child(words::TRIAL_WAITS), lines].into()
+    [el("p").class("verdict").child(words::trial_waits()), lines].into()
 }
 
 fn id_of(field: TrialField) -> String {

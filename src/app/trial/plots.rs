@@ -140,7 +140,12 @@ pub fn dots(outcome: &TrialOutcome, report: &MeasureReport, units: UnitSystem) -
         path("plot-dot", small),
         path("plot-ring", rings),
         path("plot-mean", bars),
-        text(4.0, TOP + HIGH + 20.0, "start", of.symbol(units).to_owned()),
+        text(
+            4.0,
+            TOP + HIGH + 20.0,
+            "start",
+            words::symbol(of, units).to_owned(),
+        ),
     ];
     let all = drawn.into_iter().chain(parts).collect();
     figure(
@@ -188,11 +193,11 @@ pub fn residuals(all: &[Residual]) -> Node {
     ];
     parts.extend(names);
     figure(
-        words::RESIDUALS.to_owned(),
+        words::residuals().to_owned(),
         width,
         TOP + HIGH + TOP,
         parts,
-        words::RESIDUALS_NOTE,
+        words::residuals_note(),
     )
 }
 

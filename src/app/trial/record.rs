@@ -16,13 +16,13 @@ use crate::trial::{TrialField, TrialOutcome, joined, read_table, write_table};
 /// Paste, table, and what is wrong.
 pub fn record(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     part(
-        words::RECORD,
+        words::record(),
         [
-            el("p").class("hint").child(words::RECORD_MORE),
+            el("p").class("hint").child(words::record_more()),
             paste(bench, shown),
-            scroll(words::RECORD_TABLE, table(bench, shown, outcome)),
+            scroll(words::record_table(), table(bench, shown, outcome)),
             (shown.columns < outcome.heads_per_unit as usize)
-                .then(|| el("p").class("hint").child(words::SAMPLE))
+                .then(|| el("p").class("hint").child(words::sample()))
                 .into(),
             stray(bench, shown, outcome),
             el("div").attr("role", "status").child(wrong(shown)),
@@ -41,7 +41,7 @@ fn paste(bench: Bench, shown: &Shown) -> Node {
         .value_live(move || pasted.clone());
     let file = el("label")
         .class("file")
-        .child(el("span").child(words::TABLE_FILE))
+        .child(el("span").child(words::table_file()))
         .child(
             el("input")
                 .id("trial-file")
@@ -69,15 +69,15 @@ fn paste(bench: Bench, shown: &Shown) -> Node {
     [
         field(
             "trial-paste".to_owned(),
-            words::PASTE,
-            words::PASTE_HINT,
+            words::paste(),
+            words::paste_hint(),
             None,
             area,
         ),
         row([
             file,
-            take(words::TAKE_IN, false),
-            take(words::TAKE_IN_LAYOUT, true).attr("disabled", shown.recorded),
+            take(words::take_in(), false),
+            take(words::take_in_layout(), true).attr("disabled", shown.recorded),
         ]),
         el("div")
             .attr("role", "status")
@@ -92,7 +92,7 @@ fn take_in(bench: Bench, with_layout: bool) {
     let text = bench.pasted.get_untracked().unwrap_or_default();
     let table = read_table(&text);
     if with_layout && table.units.is_empty() {
-        bench.said.set(Some(words::NO_LAYOUT.to_owned()));
+        bench.said.set(Some(words::no_layout().to_owned()));
         return;
     }
     let heads = table
@@ -124,8 +124,8 @@ fn table(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     let units = shown.units;
     let head = |text: String| el("th").attr("scope", "col").child(text);
     let mut heads = vec![
-        head(words::CONTAINER.to_owned()),
-        head(words::with_unit(words::USED, Dimension::Volume, units)),
+        head(words::container_heading().to_owned()),
+        head(words::with_unit(words::used(), Dimension::Volume, units)),
     ];
     heads.extend((1..=shown.columns).map(|number| {
         head(words::with_unit(
@@ -194,7 +194,7 @@ fn cell(
     };
     let unit = records.get(place).map_or("", |it| it.unit.text());
     let what = if head == 0 {
-        words::USED.to_owned()
+        words::used().to_owned()
     } else {
         words::head_number(head)
     };
@@ -209,7 +209,7 @@ fn cell(
         .attr("inputmode", "decimal")
         .attr("autocomplete", "off")
         .attr("aria-label", format!("{}, {what}", words::container(unit)))
-        .attr("placeholder", missing.then_some(words::MISSING))
+        .attr("placeholder", missing.then_some(words::missing()))
         .attr("aria-invalid", problem.is_some().then_some("true"))
         .attr("aria-describedby", described.clone())
         .on_value("change", move |text| {
@@ -261,9 +261,9 @@ fn stray(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     };
     let known: Vec<Record> = records.iter().take(outcome.units.len()).cloned().collect();
     el("div").class("verdict").child([
-        el("p").child(words::BELONGS_NOWHERE),
+        el("p").child(words::belongs_nowhere()),
         el("ul").child(rest.iter().take(60).map(line).collect::<Node>()),
-        action("quiet", words::REMOVE_STRAY, move || {
+        action("quiet", words::remove_stray(), move || {
             keep(bench, known.clone());
         }),
     ])
@@ -272,7 +272,7 @@ fn stray(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
 fn shown_entry(entry: &Entry, dimension: Dimension, units: UnitSystem) -> String {
     match entry {
         Entry::Number(value) => words::show(dimension, *value, units),
-        Entry::Text(text) if text.trim().is_empty() => words::MISSING.to_owned(),
+        Entry::Text(text) if text.trim().is_empty() => words::missing().to_owned(),
         Entry::Text(text) => text.clone(),
     }
 }
@@ -298,9 +298,10 @@ fn wrong(shown: &Shown) -> Node {
             .class("bad")
             .child(words::trial_problem(it, shown.units))
     });
-    el("div")
-        .class("verdict")
-        .child([el("p").child(words::RESULT_WAITS), lines.collect::<Node>()])
+    el("div").class("verdict").child([
+        el("p").child(words::result_waits()),
+        lines.collect::<Node>(),
+    ])
 }
 
 fn tools(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
@@ -312,15 +313,15 @@ fn tools(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
         }
     }
     row([
-        action("quiet", words::SAVE_RECORDS, move || {
-            browser::save_file(words::RECORDS_FILE, &write_table(&trial));
+        action("quiet", words::save_records(), move || {
+            browser::save_file(words::records_file(), &write_table(&trial));
         }),
         action(
             "quiet",
             if sure {
-                words::CLEAR_RECORDS_SURE
+                words::clear_records_sure()
             } else {
-                words::CLEAR_RECORDS
+                words::clear_records()
             },
             move || {
                 bench.clearing.set((!sure).then_some(0));

@@ -11,13 +11,13 @@ use crate::trial::{Conclusion, MeasureReport, Refusal, TrialOutcome};
 /// The result under its heading; for screen readers, it says when it changes.
 pub fn result(shown: &Shown, outcome: &TrialOutcome) -> Node {
     let body = if !shown.problems.is_empty() {
-        el("p").child(words::RESULT_WAITS)
+        el("p").child(words::result_waits())
     } else if outcome.reports.is_empty() {
-        el("p").child(words::NOTHING_YET)
+        el("p").child(words::nothing_yet())
     } else {
         reports(outcome, shown.units, true)
     };
-    part(words::SAID, body)
+    part(words::said(), body)
 }
 
 /// All measures of which something was recorded; `screen`: with folds and frames that scroll.
@@ -47,13 +47,13 @@ fn measure(
     let framed = |name, table| if screen { scroll(name, table) } else { table };
     let figures = report.analysis.as_ref().map(|analysis| -> Node {
         let means = table(
-            &words::MEAN_HEADS,
+            &words::mean_heads(),
             words::mean_lines(outcome, of, analysis, units),
         );
-        let pairs = table(&words::PAIR_HEADS, words::pair_lines(of, analysis, units));
-        let variance = table(&words::VARIANCE_HEADS, words::variance_lines(analysis));
+        let pairs = table(&words::pair_heads(), words::pair_lines(of, analysis, units));
+        let variance = table(&words::variance_heads(), words::variance_lines(analysis));
         let checks: Node = [
-            framed(words::VARIANCE, variance),
+            framed(words::variance(), variance),
             el("ul")
                 .class("plain")
                 .child(items(words::check_lines(of, analysis, units))),
@@ -63,17 +63,17 @@ fn measure(
         let checks = if screen {
             el("details")
                 .class("fold")
-                .child(el("summary").child(words::VARIANCE))
+                .child(el("summary").child(words::variance()))
                 .child(checks)
         } else {
             el("section")
-                .child(el("h4").child(words::VARIANCE))
+                .child(el("h4").child(words::variance()))
                 .child(checks)
         };
         [
             framed(words::means_of(of), means),
             el("p").class("hint").child(words::mean_note(analysis)),
-            el("p").class("hint").child(words::LETTERS),
+            el("p").class("hint").child(words::letters()),
             framed(words::pairs_of(of), pairs),
             el("p")
                 .class("hint")

@@ -1,7 +1,8 @@
 //! Figures and parts of a tank that is built.
 
 use super::choices::Worded;
-use super::results::show;
+use super::figures::show;
+use super::say::*;
 use crate::advice::{
     BoardsOutcome, BuildOutcome, Fact, LayoutOutcome, LevelBy, Outcome, StructureFact,
 };
@@ -219,7 +220,7 @@ fn frame_checks(build: &BuildOutcome, shown: &Shown, rows: &mut Vec<Vec<String>>
         load(build.load_kg_per_m2),
         match (build.rating_kg_per_m2, build.stands_on) {
             (Some(rating), _) => up_to(load(rating)),
-            (None, StandsOn::Ground | StandsOn::Slab) => "firm ground".to_owned(),
+            (None, StandsOn::Ground | StandsOn::Slab) => frame_checks_ground().to_owned(),
             (None, _) => "nobody knows: do not build".to_owned(),
         },
     ));
@@ -239,8 +240,8 @@ pub fn build_parts(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         format!(
             "Level the place first, with {}. Recheck once the frame stands.",
             match build.level_by {
-                LevelBy::SpiritLevel => "a spirit level on a straight edge",
-                LevelBy::WaterLevel => "a water level: a clear hose filled with water",
+                LevelBy::SpiritLevel => build_parts_spirit_level(),
+                LevelBy::WaterLevel => build_parts_water_level(),
             }
         ),
         format!(
@@ -342,6 +343,3 @@ pub fn hole_rows(layout: &LayoutOutcome, units: UnitSystem) -> Vec<String> {
         })
         .collect()
 }
-
-/// Over that list.
-pub const HOLE_ROWS: &str = "Middles of the holes from a corner, row by row";

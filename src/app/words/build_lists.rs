@@ -1,7 +1,8 @@
 //! Materials of a tank, and the order of work.
 
 use super::building::drawn_length;
-use super::results::show;
+use super::figures::show;
+use super::say::*;
 use crate::advice::{BuildItem, BuildOutcome, ItemKind, ItemUnit, RunningOutcome, WorkStep};
 use crate::plan::{Dimension, UnitSystem, significant};
 
@@ -58,22 +59,22 @@ fn size(item: &BuildItem, units: UnitSystem) -> String {
         .join(" × ")
 }
 
-const fn item_name(item: ItemKind) -> &'static str {
+fn item_name(item: ItemKind) -> &'static str {
     match item {
-        ItemKind::StockSheet => "Sheets for boards or cover",
-        ItemKind::CoverFabric => "Fabric for the cover",
-        ItemKind::NetPot => "Net pots",
-        ItemKind::Pipe => "Pipe",
-        ItemKind::Ballast => "Clean stone or sand as ballast",
-        ItemKind::PipeCap => "Caps for the pipes",
-        ItemKind::SideTimber => "Timber for the sides",
-        ItemKind::CornerBrace => "Corner posts",
-        ItemKind::MidBrace => "Braces",
-        ItemKind::Prop => "Props",
-        ItemKind::Liner => "Liner",
-        ItemKind::Cushion => "Cushion under the liner",
-        ItemKind::Staple => "Staples or tacks",
-        ItemKind::Medium => "Growing medium",
+        ItemKind::StockSheet => item_name_stock_sheet(),
+        ItemKind::CoverFabric => item_name_cover_fabric(),
+        ItemKind::NetPot => item_name_net_pot(),
+        ItemKind::Pipe => item_name_pipe(),
+        ItemKind::Ballast => item_name_ballast(),
+        ItemKind::PipeCap => item_name_pipe_cap(),
+        ItemKind::SideTimber => item_name_side_timber(),
+        ItemKind::CornerBrace => item_name_corner_brace(),
+        ItemKind::MidBrace => item_name_mid_brace(),
+        ItemKind::Prop => item_name_prop(),
+        ItemKind::Liner => item_name_liner(),
+        ItemKind::Cushion => item_name_cushion(),
+        ItemKind::Staple => item_name_staple(),
+        ItemKind::Medium => item_name_medium(),
     }
 }
 
@@ -108,19 +109,19 @@ pub fn build_running(running: &RunningOutcome, units: UnitSystem) -> Vec<String>
 }
 
 /// A step of the day of harvest.
-pub const fn work_step(step: WorkStep) -> &'static str {
+pub fn work_step(step: WorkStep) -> &'static str {
     match step {
-        WorkStep::PullBoards => "Float the boards and pull them in to one end.",
-        WorkStep::CutHeads => "Cut the heads.",
-        WorkStep::ClearPots => "Take out pots and roots; none may stay in the tank.",
-        WorkStep::WashBoards => "Wash boards or cover, and let them dry.",
-        WorkStep::Drain => "Siphon off what is not used again, and wipe the liner.",
-        WorkStep::FillUp => "Fill up to the mark.",
-        WorkStep::AddFertilizer => "Stir in what the next crop needs.",
-        WorkStep::Measure => "Measure EC and pH.",
-        WorkStep::Inspect => "Look for leaks, air under the liner, and larvae.",
-        WorkStep::Plant => "Set in pots with seedlings.",
-        WorkStep::FloatBoards => "Float the boards back, or lay the cover on.",
-        WorkStep::CloseEdges => "Close every gap at the edges against light and mosquitoes.",
+        WorkStep::PullBoards => work_step_pull_boards(),
+        WorkStep::CutHeads => work_step_cut_heads(),
+        WorkStep::ClearPots => work_step_clear_pots(),
+        WorkStep::WashBoards => work_step_wash_boards(),
+        WorkStep::Drain => work_step_drain(),
+        WorkStep::FillUp => work_step_fill_up(),
+        WorkStep::AddFertilizer => work_step_add_fertilizer(),
+        WorkStep::Measure => work_step_measure(),
+        WorkStep::Inspect => work_step_inspect(),
+        WorkStep::Plant => work_step_plant(),
+        WorkStep::FloatBoards => work_step_float_boards(),
+        WorkStep::CloseEdges => work_step_close_edges(),
     }
 }

@@ -3,8 +3,9 @@
 use super::build_figures::Shown;
 use super::choices::Worded;
 use super::fields::label;
+use super::figures::show;
 use super::findings::finding;
-use super::results::show;
+use super::say::*;
 use crate::advice::{Change, Fact, LayoutOutcome, LoadStop, Outcome, StructureFact, Weight};
 use crate::catalog::Keyed;
 use crate::catalog::covers::CoverMaterial;
@@ -13,61 +14,49 @@ use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::catalog::timber::Timber;
 use crate::plan::{Dimension, Entry, Field, PipeEnds, StandsOn, UnitSystem, significant};
 
-/// Folded group of fields.
-pub const GROUP_BUILD: &str = "How it is built";
-/// Heading.
-pub const BUILDING: &str = "Building the tank";
-/// Under it.
-pub const BUILDING_MORE: &str =
-    "Read the checks above first. Lengths are for one tank, materials for all of them.";
-/// Heading of the drawings.
-pub const BUILD_DRAWINGS: &str = "Drawings";
-/// Heading of the figures.
-pub const BUILD_CHECKS: &str = "What holds, floats and sags";
 /// Columns of the figures.
-pub const BUILD_CHECK_HEADS: [&str; 3] = ["What", "In this plan", "Wanted"];
-/// Heading of what is made.
-pub const BUILD_PARTS: &str = "Frame, liner and holes";
-/// Heading of the materials.
-pub const BUILD_MATERIALS: &str = "What to get";
+pub fn build_check_heads() -> [&'static str; 3] {
+    [
+        build_check_heads_1(),
+        build_check_heads_2(),
+        build_check_heads_3(),
+    ]
+}
 /// Columns of the materials.
-pub const BUILD_MATERIAL_HEADS: [&str; 4] = ["What", "How much", "Size", "Price"];
-/// Link that saves the materials.
-pub const SAVE_MATERIALS: &str = "Save the list as a table (CSV)";
-/// Name of that file.
-pub const MATERIALS_FILE: &str = "slackwater-materials.csv";
-/// Heading of the running.
-pub const BUILD_RUNNING: &str = "Running it";
-/// Heading of the work.
-pub const BUILD_WORK: &str = "On the day of harvest, in this order";
-/// Heading of what must not be missed.
-pub const ALARM: &str = "Stop and read";
-/// Label of the choice of what is printed.
-pub const WHAT_TO_PRINT: &str = "What to print";
+pub fn build_material_heads() -> [&'static str; 4] {
+    [
+        build_material_heads_1(),
+        build_material_heads_2(),
+        build_material_heads_3(),
+        build_material_heads_4(),
+    ]
+}
 /// What can be printed.
-pub const PAPERS: [&str; 6] = [
-    "Planting card",
-    "Small cards for a class",
-    "List for the group",
-    "Weekly record",
-    "Build sheet",
-    "Drilling template",
-];
+pub fn papers() -> [&'static str; 6] {
+    [
+        papers_1(),
+        papers_2(),
+        papers_3(),
+        papers_4(),
+        papers_5(),
+        papers_6(),
+    ]
+}
 /// Buttons that print what is not the card.
-pub const PRINT_OTHER: [&str; 5] = [
-    "Print the small cards",
-    "Print the list",
-    "Print the record",
-    "Print the build sheet",
-    "Print the template",
-];
-/// A template of more pages than anybody joins.
-pub const TEMPLATE_TOO_LARGE: &str = "This board is too large for a template of paper. Mark its holes by the measures on the build sheet.";
+pub fn print_other() -> [&'static str; 5] {
+    [
+        print_other_1(),
+        print_other_2(),
+        print_other_3(),
+        print_other_4(),
+        print_other_5(),
+    ]
+}
 
 /// How many pages the template takes, and how to print it.
 pub fn template_note(pages: usize) -> String {
     if pages == 0 {
-        return TEMPLATE_TOO_LARGE.to_owned();
+        return template_too_large().to_owned();
     }
     format!(
         "{pages} {}, at true scale. Print at 100% (\u{201c}actual size\u{201d}, not \u{201c}fit to page\u{201d}) and measure the bar.",
@@ -80,12 +69,6 @@ pub fn template_page(row: usize, column: usize, alarm: Option<&str>) -> String {
     let page = format!("Row {row}, column {column}");
     alarm.map_or_else(|| page.clone(), |alarm| format!("{page}. {alarm}"))
 }
-
-/// Beside the check bar.
-pub const TEMPLATE_BAR: &str = "100 mm. If it is not, print again at 100%.";
-
-/// How pages meet.
-pub const TEMPLATE_JOIN: &str = "Cut along the frame. Join where the same letters meet and the slanted strokes run through. Thick line: edge.";
 
 /// What must not be missed on screen or paper: places that do not bear the tank, sides that a
 /// competent person must see, boards that turn over.

@@ -1,6 +1,7 @@
 //! How the figures of a tank that is built are made.
 
-use super::results::show;
+use super::figures::show;
+use super::say::*;
 use crate::advice::{Outcome, StructureFact};
 use crate::plan::{Dimension, UnitSystem, significant};
 
@@ -51,19 +52,19 @@ pub const fn built(fact: StructureFact) -> Built {
 }
 
 /// The button that opens it.
-pub const fn built_name(of: Built) -> &'static str {
+pub fn built_name(of: Built) -> &'static str {
     match of {
-        Built::Sag => "How the sag is worked out",
-        Built::ClearGap => "How the clear gap is worked out",
-        Built::Trim => "How the trim is worked out",
-        Built::Room => "How the room at the edges is judged",
-        Built::Ballast => "How the ballast is worked out",
-        Built::Uptake => "How the water in the foam is worked out",
-        Built::Cuts => "How holes and cuts are worked out",
-        Built::Cover => "How the cover is worked out",
-        Built::Level => "How the floor is judged",
-        Built::Sides => "How the sides are worked out",
-        Built::Load => "How the load is worked out",
+        Built::Sag => built_name_sag(),
+        Built::ClearGap => built_name_clear_gap(),
+        Built::Trim => built_name_trim(),
+        Built::Room => built_name_room(),
+        Built::Ballast => built_name_ballast(),
+        Built::Uptake => built_name_uptake(),
+        Built::Cuts => built_name_cuts(),
+        Built::Cover => built_name_cover(),
+        Built::Level => built_name_level(),
+        Built::Sides => built_name_sides(),
+        Built::Load => built_name_load(),
     }
 }
 
@@ -161,9 +162,7 @@ fn frame_inputs(of: Built, outcome: &Outcome, units: UnitSystem) -> Option<Strin
                 small(cover.sag_range_mm.1)
             )
         }
-        Built::Level => {
-            "How much lower you say one end of the floor lies than the other.".to_owned()
-        }
+        Built::Level => frame_inputs_level().to_owned(),
         Built::Sides => format!(
             "{} of solution presses with {} N on each metre of side (moment about its foot {} N m); braces leave {} free; the lowest board is {} × {}.",
             length(build.depth_cm),

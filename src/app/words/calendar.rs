@@ -1,19 +1,19 @@
 //! The calendar, its file, and heads every week.
 
-use super::results::show;
+use super::figures::show;
+use super::say::*;
 use crate::advice::{CalendarKind, CalendarWords, Planting, Succession};
 use crate::plan::{Dimension, UnitSystem};
 
-/// Heading.
-pub const CALENDAR: &str = "Calendar";
-/// Link.
-pub const SAVE_CALENDAR: &str = "Save for a calendar program";
-/// Name of the file.
-pub const CALENDAR_FILE: &str = "slackwater.ics";
-/// Heading of the plantings of a succession.
-pub const SUCCESSION: &str = "Heads every week";
 /// Heads of the table of plantings.
-pub const SUCCESSION_HEADS: [&str; 4] = ["Group", "Sow", "Plant", "Harvest from"];
+pub fn succession_heads() -> [&'static str; 4] {
+    [
+        succession_heads_1(),
+        succession_heads_2(),
+        succession_heads_3(),
+        succession_heads_4(),
+    ]
+}
 
 /// What an entry of the calendar says.
 pub fn calendar_words(kind: CalendarKind) -> CalendarWords {

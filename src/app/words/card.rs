@@ -1,35 +1,13 @@
 //! The words of the printed card.
 
 use super::doses::{all_doses_line, capital, dose, material};
+use super::figures::{date, show};
 use super::findings::fine;
-use super::results::{below_rim, date, show};
+use super::results::below_rim;
+use super::say::*;
 use crate::advice::Material;
 use crate::advice::{Dose, Outcome};
 use crate::plan::{Dimension, UnitSystem};
-
-/// Kind of paper.
-pub const CARD: &str = "Planting card";
-/// Where the plan has problems, instead of the card.
-pub const CARD_WAITS: &str =
-    "The plan has entries to mend. There is no card until they are mended.";
-/// Headings.
-pub const CARD_PREPARE: &str = "Prepare";
-/// Heading.
-pub const CARD_FILL: &str = "Fill mark";
-/// Heading.
-pub const CARD_MIX: &str = "Mix, in this order";
-/// Heading.
-pub const CARD_DATES: &str = "Dates";
-/// Heading.
-pub const CARD_RULE: &str = "Never raise the level";
-/// The rule.
-pub const CARD_RULE_TEXT: &str = "The level may only fall. Air roots grow in the moist gap that opens; water poured in later drowns them. Keep rain out. If it must be topped up, never above today's level.";
-/// Heading.
-pub const CARD_WATCH: &str = "Watch for";
-/// Heading.
-pub const CARD_CAUTIONS: &str = "Take care";
-/// Heading.
-pub const CARD_NOTES: &str = "Notes";
 
 /// What to have at hand.
 pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
@@ -208,9 +186,11 @@ pub fn card_expect(outcome: &Outcome, units: UnitSystem) -> String {
 }
 
 /// What to watch for; the same for every plan.
-pub const WATCH_LINES: [&str; 4] = [
-    "Mosquitoes: seal every gap wider than 1 mm; screen what must stay open.",
-    "Green water: light gets in. Cover it.",
-    "Midday wilt in hot sun that is gone by evening is no alarm; wilt in the morning is.",
-    "Brown slime or a foul smell on the roots: take the plant out, wash the container.",
-];
+pub fn watch_lines() -> [&'static str; 4] {
+    [
+        watch_lines_1(),
+        watch_lines_2(),
+        watch_lines_3(),
+        watch_lines_4(),
+    ]
+}

@@ -1,20 +1,15 @@
 //! How sure a plan is, and what would make it sure.
 
-use super::results::{date, show};
+use super::figures::{date, show};
+use super::say::*;
 use crate::advice::chances::{Aim, Band, ChancesOutcome, WANTED};
 use crate::plan::{Dimension, UnitSystem, temperature_difference};
 use crate::season::ensemble::Spreads;
 
-/// Heading of the fold.
-pub const CHANCES: &str = "How sure is this?";
-/// While changes are looked for.
-pub const LOOKING: &str = "Looking for what would make it sure.";
-/// Where no season can be worked out.
-pub const CHANCES_BEYOND: &str = "The models do not reach this far: no chances can be given.";
-/// Heading of what is assumed.
-pub const CHANCES_ASSUMED: &str = "What differs from season to season";
 /// Heads of the table.
-pub const CHANCES_HEADS: [&str; 4] = ["", "Low", "Middle", "High"];
+pub fn chances_heads() -> [&'static str; 4] {
+    ["", chances_heads_2(), chances_heads_3(), chances_heads_4()]
+}
 
 /// Under the heading.
 pub fn chances_more(seasons: usize) -> String {
@@ -97,8 +92,8 @@ pub fn chances_rows(
 /// Heading of the changes that bring something about.
 pub fn offers(aim: Aim) -> String {
     let what = match aim {
-        Aim::Lasts => "water",
-        Aim::Feeds => "food",
+        Aim::Lasts => offers_lasts(),
+        Aim::Feeds => offers_feeds(),
     };
     format!("So that the {what} lasts in {:.0} of 100", WANTED * 100.0)
 }

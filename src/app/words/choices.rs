@@ -1,5 +1,6 @@
 //! Names of the choices.
 
+use super::say::*;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
 use crate::catalog::covers::CoverMaterial;
@@ -25,7 +26,7 @@ pub trait Worded {
 
 /// Names as plain texts.
 macro_rules! words {
-    ($type:ty { $($item:ident => $word:literal,)+ }) => {
+    ($type:ty { $($item:ident => $word:expr,)+ }) => {
         impl Worded for $type {
             fn word(self) -> String {
                 match self { $(Self::$item => $word,)+ }.to_owned()
@@ -35,127 +36,127 @@ macro_rules! words {
 }
 
 words!(Method {
-    Bottle => "One plant in a bottle",
-    Bucket => "Several in a bucket",
-    CoveredTank => "Covered tank",
-    FloatingBoards => "Floating boards on pipes",
+    Bottle => method_bottle(),
+    Bucket => method_bucket(),
+    CoveredTank => method_covered_tank(),
+    FloatingBoards => method_floating_boards(),
 });
 
 words!(Shape {
-    Cylinder => "Round, straight walls",
-    TaperedRound => "Round, tapered (most buckets)",
-    Rectangular => "Box, straight walls",
-    TaperedRectangular => "Box, sloping walls (most storage boxes)",
-    Bottle => "Bottle with shoulder and neck",
-    Measured => "Measured with a jug",
+    Cylinder => shape_cylinder(),
+    TaperedRound => shape_tapered_round(),
+    Rectangular => shape_rectangular(),
+    TaperedRectangular => shape_tapered_rectangular(),
+    Bottle => shape_bottle(),
+    Measured => shape_measured(),
 });
 
 words!(Pattern {
-    Square => "Rows in line",
-    Staggered => "Every other row shifted",
-    Hexagonal => "Hexagonal, all neighbours alike",
+    Square => pattern_square(),
+    Staggered => pattern_staggered(),
+    Hexagonal => pattern_hexagonal(),
 });
 
 words!(DateMeaning {
-    Transplanting => "transplanting",
-    Seeding => "seeding",
+    Transplanting => date_meaning_transplanting(),
+    Seeding => date_meaning_seeding(),
 });
 
 words!(Dosing {
-    DryBlend => "A dry blend, weighed",
-    Stocks => "Stock solutions A and B",
-    Salts => "Single salts, to a published solution",
+    DryBlend => dosing_dry_blend(),
+    Stocks => dosing_stocks(),
+    Salts => dosing_salts(),
 });
 
 words!(WaterKind {
-    Rain => "Rain, or as pure",
-    Tap => "A tap, only its EC",
-    Analysis => "A full analysis",
+    Rain => water_kind_rain(),
+    Tap => water_kind_tap(),
+    Analysis => water_kind_analysis(),
 });
 
 words!(AcidChoice {
-    None => "None",
-    Nitric => "Nitric acid",
-    Phosphoric => "Phosphoric acid",
-    Sulfuric => "Sulfuric acid",
-    Citric => "Citric acid (powder)",
+    None => acid_choice_none(),
+    Nitric => acid_choice_nitric(),
+    Phosphoric => acid_choice_phosphoric(),
+    Sulfuric => acid_choice_sulfuric(),
+    Citric => acid_choice_citric(),
 });
 
 words!(RecipeChoice {
-    HoaglandArnon1 => "Hoagland and Arnon 1950, no. 1",
-    HoaglandArnon2 => "Hoagland and Arnon 1950, no. 2",
-    Steiner => "Steiner 1984, universal",
-    SonneveldStraverLettuce => "Sonneveld and Straver 1994, lettuce",
-    ModifiedSonneveld => "Mattson and Peters 2014, leafy greens",
+    HoaglandArnon1 => recipe_choice_hoagland_arnon1(),
+    HoaglandArnon2 => recipe_choice_hoagland_arnon2(),
+    Steiner => recipe_choice_steiner(),
+    SonneveldStraverLettuce => recipe_choice_sonneveld_straver_lettuce(),
+    ModifiedSonneveld => recipe_choice_modified_sonneveld(),
 });
 
 words!(Salt {
-    CalciumNitrate => "Calcium nitrate tetrahydrate",
-    CalciumAmmoniumNitrate => "Calcium nitrate, granular (15.5-0-0)",
-    PotassiumNitrate => "Potassium nitrate",
-    MonopotassiumPhosphate => "Monopotassium phosphate",
-    MonoammoniumPhosphate => "Monoammonium phosphate",
-    MagnesiumSulfate => "Magnesium sulfate (Epsom salt)",
-    MagnesiumNitrate => "Magnesium nitrate hexahydrate",
-    PotassiumSulfate => "Potassium sulfate",
-    AmmoniumNitrate => "Ammonium nitrate",
-    AmmoniumSulfate => "Ammonium sulfate",
-    PotassiumChloride => "Potassium chloride",
-    CalciumChloride => "Calcium chloride dihydrate",
-    BoricAcid => "Boric acid",
-    Borax => "Borax",
-    ManganeseSulfate => "Manganese sulfate monohydrate",
-    ZincSulfate => "Zinc sulfate heptahydrate",
-    CopperSulfate => "Copper sulfate pentahydrate",
-    SodiumMolybdate => "Sodium molybdate dihydrate",
-    IronSulfate => "Iron(II) sulfate heptahydrate",
-    IronEdta => "Iron chelate, EDTA",
-    IronDtpa => "Iron chelate, DTPA",
-    IronEddha => "Iron chelate, EDDHA",
+    CalciumNitrate => salt_calcium_nitrate(),
+    CalciumAmmoniumNitrate => salt_calcium_ammonium_nitrate(),
+    PotassiumNitrate => salt_potassium_nitrate(),
+    MonopotassiumPhosphate => salt_monopotassium_phosphate(),
+    MonoammoniumPhosphate => salt_monoammonium_phosphate(),
+    MagnesiumSulfate => salt_magnesium_sulfate(),
+    MagnesiumNitrate => salt_magnesium_nitrate(),
+    PotassiumSulfate => salt_potassium_sulfate(),
+    AmmoniumNitrate => salt_ammonium_nitrate(),
+    AmmoniumSulfate => salt_ammonium_sulfate(),
+    PotassiumChloride => salt_potassium_chloride(),
+    CalciumChloride => salt_calcium_chloride(),
+    BoricAcid => salt_boric_acid(),
+    Borax => salt_borax(),
+    ManganeseSulfate => salt_manganese_sulfate(),
+    ZincSulfate => salt_zinc_sulfate(),
+    CopperSulfate => salt_copper_sulfate(),
+    SodiumMolybdate => salt_sodium_molybdate(),
+    IronSulfate => salt_iron_sulfate(),
+    IronEdta => salt_iron_edta(),
+    IronDtpa => salt_iron_dtpa(),
+    IronEddha => salt_iron_eddha(),
 });
 
 words!(StrengthBy {
-    Conductivity => "EC (needs a meter)",
-    Nitrogen => "Nitrogen (needs a scale only)",
+    Conductivity => strength_by_conductivity(),
+    Nitrogen => strength_by_nitrogen(),
 });
 
 words!(CalciumNitrate {
-    DoubleSalt => "Granular, 15.5-0-0 with ammonium",
-    Tetrahydrate => "Crystals, tetrahydrate",
+    DoubleSalt => calcium_nitrate_double_salt(),
+    Tetrahydrate => calcium_nitrate_tetrahydrate(),
 });
 
 words!(DaylightBy {
-    Radiation => "Solar radiation",
-    Sunshine => "Hours of sunshine",
+    Radiation => daylight_by_radiation(),
+    Sunshine => daylight_by_sunshine(),
 });
 
 words!(PipeEnds {
-    Open => "Open: solution fills them",
-    Capped => "Capped with air: they want to float, weigh them down",
-    Flooded => "Filled, then capped",
+    Open => pipe_ends_open(),
+    Capped => pipe_ends_capped(),
+    Flooded => pipe_ends_flooded(),
 });
 
 words!(PipeMaterial {
-    Pvc => "PVC",
-    Polyethylene => "Polyethylene (HDPE)",
-    Polypropylene => "Polypropylene",
-    Abs => "ABS",
+    Pvc => pipe_material_pvc(),
+    Polyethylene => pipe_material_polyethylene(),
+    Polypropylene => pipe_material_polypropylene(),
+    Abs => pipe_material_abs(),
 });
 
 words!(StandsOn {
-    Ground => "Firm level ground",
-    Slab => "A ground slab of a building",
-    Bench => "A bench or table",
-    UpperFloor => "A floor with a room or air below",
-    BalconyOrRoof => "A balcony, deck or roof",
+    Ground => stands_on_ground(),
+    Slab => stands_on_slab(),
+    Bench => stands_on_bench(),
+    UpperFloor => stands_on_upper_floor(),
+    BalconyOrRoof => stands_on_balcony_or_roof(),
 });
 
 words!(CoverMaterial {
-    ExtrudedFoam => "Extruded foam",
-    ExpandedFoam => "Expanded (beaded) foam",
-    Plywood => "Plywood",
-    RigidPlastic => "Rigid plastic sheet",
-    Fabric => "Fabric or film stretched on a frame",
+    ExtrudedFoam => cover_material_extruded_foam(),
+    ExpandedFoam => cover_material_expanded_foam(),
+    Plywood => cover_material_plywood(),
+    RigidPlastic => cover_material_rigid_plastic(),
+    Fabric => cover_material_fabric(),
 });
 
 impl Worded for Timber {
@@ -173,64 +174,64 @@ impl Worded for Timber {
 }
 
 words!(CropKind {
-    LeafLettuce => "Leaf lettuce",
-    ButterheadLettuce => "Butterhead lettuce",
-    RomaineLettuce => "Romaine lettuce",
-    PakChoi => "Pak choi (not validated)",
-    LeafMustard => "Leaf mustard (not validated)",
-    Spinach => "Spinach (not validated)",
-    Chard => "Chard (not validated)",
-    Basil => "Basil (not validated)",
-    Coriander => "Coriander (not validated)",
-    Parsley => "Parsley (not validated)",
+    LeafLettuce => crop_kind_leaf_lettuce(),
+    ButterheadLettuce => crop_kind_butterhead_lettuce(),
+    RomaineLettuce => crop_kind_romaine_lettuce(),
+    PakChoi => crop_kind_pak_choi(),
+    LeafMustard => crop_kind_leaf_mustard(),
+    Spinach => crop_kind_spinach(),
+    Chard => crop_kind_chard(),
+    Basil => crop_kind_basil(),
+    Coriander => crop_kind_coriander(),
+    Parsley => crop_kind_parsley(),
 });
 
 words!(Shelter {
-    RainCover => "Outdoors under a clear roof, open sides",
-    PlasticShelter => "Tunnel or house of plastic film",
-    Greenhouse => "Glass greenhouse",
-    Windowsill => "Indoors at a bright window",
-    Lamps => "Indoors under lamps",
+    RainCover => shelter_rain_cover(),
+    PlasticShelter => shelter_plastic_shelter(),
+    Greenhouse => shelter_greenhouse(),
+    Windowsill => shelter_windowsill(),
+    Lamps => shelter_lamps(),
 });
 
 words!(ClimateChoice {
-    UplandCoolHumid => "Upland, cool and humid",
-    TemperateLateSummer => "Temperate, late summer to autumn",
-    TemperateSpring => "Temperate, spring",
-    MaritimeSummer => "Cool coast, summer",
-    MildHumidCoast => "Mild humid coast, a porch",
-    TropicalLowland => "Tropical lowland, hot and humid",
-    TropicalHighland => "Tropical highland, dry season",
-    DrySummer => "Inland, hot dry summer",
-    DesertWinter => "Desert, winter",
-    SubtropicalWinter => "Subtropics, winter",
-    RoomUnderLamps => "A room under lamps",
-    Own => "My own figures",
+    UplandCoolHumid => climate_choice_upland_cool_humid(),
+    TemperateLateSummer => climate_choice_temperate_late_summer(),
+    TemperateSpring => climate_choice_temperate_spring(),
+    MaritimeSummer => climate_choice_maritime_summer(),
+    MildHumidCoast => climate_choice_mild_humid_coast(),
+    TropicalLowland => climate_choice_tropical_lowland(),
+    TropicalHighland => climate_choice_tropical_highland(),
+    DrySummer => climate_choice_dry_summer(),
+    DesertWinter => climate_choice_desert_winter(),
+    SubtropicalWinter => climate_choice_subtropical_winter(),
+    RoomUnderLamps => climate_choice_room_under_lamps(),
+    Own => climate_choice_own(),
 });
 
 words!(Foam {
-    ExtrudedX => "Extruded, 21 kg/m³ (type X)",
-    ExtrudedIv => "Extruded, 25 kg/m³ (type IV, usual)",
-    ExtrudedVi => "Extruded, 29 kg/m³ (type VI)",
-    ExpandedI => "Expanded beads, 15 kg/m³ (type I)",
-    ExpandedViii => "Expanded beads, 18 kg/m³ (type VIII)",
-    ExpandedIi => "Expanded beads, 22 kg/m³ (type II)",
-    ExpandedIx => "Expanded beads, 29 kg/m³ (type IX)",
+    ExtrudedX => foam_extruded_x(),
+    ExtrudedIv => foam_extruded_iv(),
+    ExtrudedVi => foam_extruded_vi(),
+    ExpandedI => foam_expanded_i(),
+    ExpandedViii => foam_expanded_viii(),
+    ExpandedIi => foam_expanded_ii(),
+    ExpandedIx => foam_expanded_ix(),
 });
 
 words!(PotChoice {
-    Small => "about 5 cm (2 in) wide, 5 cm deep",
-    Medium => "about 7.5 cm (3 in) wide, 7.5 cm deep",
-    Deep => "about 7.5 cm (3 in) wide, 10 cm deep",
+    Small => pot_choice_small(),
+    Medium => pot_choice_medium(),
+    Deep => pot_choice_deep(),
 });
 
 words!(VesselChoice {
-    Bottle4 => "4 L bottle with a wide neck",
-    CutBottle2 => "2 L bottle, top cut off",
-    Bucket19 => "19 L (5 gal) bucket",
-    Box45 => "45 L storage box",
-    Tank240 => "2.4 × 1.2 m frame, lined",
-    Tank720 => "7.35 × 1.25 m frame, lined",
+    Bottle4 => vessel_choice_bottle4(),
+    CutBottle2 => vessel_choice_cut_bottle2(),
+    Bucket19 => vessel_choice_bucket19(),
+    Box45 => vessel_choice_box45(),
+    Tank240 => vessel_choice_tank240(),
+    Tank720 => vessel_choice_tank720(),
 });
 
 impl Worded for BlendChoice {
@@ -256,14 +257,6 @@ impl Worded for PipeChoice {
     }
 }
 
-/// First line of a list that fills in measures.
-pub const PRESET_VESSEL: &str = "Fill in the measures of…";
-/// First line of the list of pots.
-pub const PRESET_POT: &str = "Fill in a common net pot…";
-/// Label of the list of common containers.
-pub const LABEL_PRESET_VESSEL: &str = "Common containers";
-/// Label of the list of common pots.
-pub const LABEL_PRESET_POT: &str = "Common net pots";
 /// A choice that is not on the list.
 pub fn unknown_choice(text: &str) -> String {
     if text.is_empty() {
@@ -272,32 +265,14 @@ pub fn unknown_choice(text: &str) -> String {
         format!("'{text}' (not known)")
     }
 }
-/// Button.
-pub const ADD_LINE: &str = "Add a line";
-/// Button.
-pub const REMOVE_LINE: &str = "Remove the last line";
-/// Over the blends that were kept.
-pub const KEPT_BLENDS: &str = "Blends you keep, for all plans";
 /// Button that writes a kept blend into the plan.
 pub fn take_blend(name: &str) -> String {
     format!("Use {name}")
 }
-/// Button.
-pub const FORGET: &str = "Forget";
 /// Name of the button that forgets a blend.
 pub fn forget_blend(name: &str) -> String {
     format!("Forget the blend {name}")
 }
-/// Label of a kept blend's name.
-pub const BLEND_NAME: &str = "Name to keep this label under";
-/// Button.
-pub const KEEP_BLEND: &str = "Keep this label for all plans";
-/// Button where one of that name is kept.
-pub const KEEP_AGAIN: &str = "Keep it anew";
-/// Button.
-pub const KEEP_SALT: &str = "Keep this salt for all plans";
-/// Button.
-pub const FORGET_SALT: &str = "Keep this salt no longer";
 
 /// The grade of a label, as its lines were typed.
 pub fn grade(label: &LabelPlan) -> String {
@@ -309,53 +284,3 @@ pub fn grade(label: &LabelPlan) -> String {
         })
         .join("-")
 }
-/// Button beside a date.
-pub const TODAY: &str = "Today";
-/// Name of the calendar button beside a date.
-pub const PICK_DATE: &str = "Pick the date from a calendar";
-/// Groups of fields.
-pub const GROUP_VESSEL: &str = "The container";
-/// Groups of fields.
-pub const GROUP_POT: &str = "Cover and net pots";
-/// Groups of fields.
-pub const GROUP_POT_BOARDS: &str = "Net pots";
-/// Groups of fields.
-pub const GROUP_BOARDS: &str = "Boards";
-/// Groups of fields.
-pub const GROUP_PIPES: &str = "Pipes";
-/// Groups of fields.
-pub const GROUP_FILL: &str = "Fill";
-/// Groups of fields.
-pub const GROUP_PLANTS: &str = "Plants";
-/// Groups of fields.
-pub const GROUP_DATES: &str = "Dates";
-/// Groups of fields.
-pub const GROUP_HARVEST: &str = "Harvest";
-/// Groups of fields.
-pub const GROUP_WATER: &str = "Raw water";
-/// Groups of fields.
-pub const GROUP_BLEND: &str = "Blend";
-/// Groups of fields.
-pub const GROUP_STRENGTH: &str = "Strength";
-/// Groups of fields.
-pub const GROUP_STOCKS: &str = "Stock solutions";
-/// Folded group of fields.
-pub const GROUP_LABEL: &str = "What the label says, % by mass";
-/// Groups of fields.
-pub const GROUP_RECIPE: &str = "Recipe and salts";
-/// Folded group of fields.
-pub const GROUP_ACID: &str = "Acid for the pH";
-/// Folded group of fields.
-pub const GROUP_MORE: &str = "More crops on one charge, and prices";
-/// Label of the currency.
-pub const CURRENCY: &str = "Sign of your currency";
-/// First line of a list of salts.
-pub const CHOOSE_SALT: &str = "Choose, or type a formula beside";
-/// Label beside a list of salts.
-pub const OWN_FORMULA: &str = "Own formula";
-/// Groups of fields.
-pub const GROUP_PLACE: &str = "Place and season";
-/// Groups of fields.
-pub const GROUP_AIR: &str = "Air";
-/// Groups of fields.
-pub const GROUP_LIGHT: &str = "Light";

@@ -1,11 +1,12 @@
 //! What is measured out, and what it costs.
 
+use super::say::*;
 use crate::advice::{Dose, Material, Outcome};
 use crate::plan::{Dimension, UnitSystem, grams};
 
 use super::choices::Worded;
+use super::figures::show;
 use super::findings::fine;
-use super::results::show;
 
 /// A dose as it is measured out: grams and millilitres everywhere, with US units beside what is not
 /// too small for them.
@@ -35,12 +36,12 @@ pub fn dose(dose: &Dose, units: UnitSystem) -> String {
 /// What is measured out.
 pub fn material(material: &Material) -> String {
     match material {
-        Material::Blend => "blend".to_owned(),
-        Material::StockA => "stock A".to_owned(),
-        Material::StockB => "stock B".to_owned(),
-        Material::CalciumNitrateDoubleSalt => "calcium nitrate, granular (15.5-0-0)".to_owned(),
-        Material::CalciumNitrateTetrahydrate => "calcium nitrate tetrahydrate".to_owned(),
-        Material::MagnesiumSulfate => "magnesium sulfate heptahydrate (Epsom salt)".to_owned(),
+        Material::Blend => material_blend().to_owned(),
+        Material::StockA => material_stock_a().to_owned(),
+        Material::StockB => material_stock_b().to_owned(),
+        Material::CalciumNitrateDoubleSalt => material_calcium_nitrate_double_salt().to_owned(),
+        Material::CalciumNitrateTetrahydrate => material_calcium_nitrate_tetrahydrate().to_owned(),
+        Material::MagnesiumSulfate => material_magnesium_sulfate().to_owned(),
         Material::Salt(salt) => {
             let name = salt.word();
             small(&name)

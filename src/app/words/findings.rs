@@ -4,20 +4,22 @@
 
 use super::doses::{capital, material};
 use super::fields::label;
+use super::figures::show;
 use super::problems::unusual_text;
-use super::results::{nutrient, show};
+use super::results::nutrient;
+use super::say::*;
 use crate::advice::Saturation;
 use crate::advice::{Fact, Finding, Mend, MendWay, Weight};
 use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
 use crate::science::raw_water::Item;
 
 /// How a finding is headed, for those who do not see its mark.
-pub const fn weight(weight: Weight) -> &'static str {
+pub fn weight(weight: Weight) -> &'static str {
     match weight {
-        Weight::Stop => "Stop",
-        Weight::Caution => "Take care",
-        Weight::Sound => "Good",
-        Weight::Reminder => "Good practice",
+        Weight::Stop => weight_stop(),
+        Weight::Caution => weight_caution(),
+        Weight::Sound => weight_sound(),
+        Weight::Reminder => weight_reminder(),
     }
 }
 
@@ -45,13 +47,21 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "Heads reach only about {} in {days} days. More light or warmth, older seedlings, or a smaller head would get there.",
             show(Dimension::Mass, *head_g, units)
         ),
-        Fact::PerPlant { volume_l, low_l, high_l } => format!(
+        Fact::PerPlant {
+            volume_l,
+            low_l,
+            high_l,
+        } => format!(
             "{} of solution for each plant; {} to {} before planting is usual.",
             volume(*volume_l),
             volume(*low_l),
             volume(*high_l)
         ),
-        Fact::Immersion { immersion_cm, low_cm, high_cm } => format!(
+        Fact::Immersion {
+            immersion_cm,
+            low_cm,
+            high_cm,
+        } => format!(
             "The lowest {} of each pot stands in the solution at planting; {} to {} is usual.",
             length(*immersion_cm),
             length(*low_cm),
@@ -61,19 +71,21 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "The pots hang {} above the solution at planting, so the medium stays dry. Fill higher or use deeper pots.",
             length(*by_cm)
         ),
-        Fact::Overflows => {
-            "The container overflows once pots or boards are in. Fill less.".to_owned()
-        }
-        Fact::Gap { gap_cm, low_cm, high_cm } => format!(
+        Fact::Overflows => finding_overflows().to_owned(),
+        Fact::Gap {
+            gap_cm,
+            low_cm,
+            high_cm,
+        } => format!(
             "Moist air gap of {} at harvest; {} to {} is usual.",
             length(*gap_cm),
             length(*low_cm),
             length(*high_cm)
         ),
-        Fact::BoardsSink => {
-            "The boards sink under pots and plants. Use thicker boards or fewer plants.".to_owned()
-        }
-        Fact::RestAtPlanting { floats_from_depth_cm } => format!(
+        Fact::BoardsSink => finding_boards_sink().to_owned(),
+        Fact::RestAtPlanting {
+            floats_from_depth_cm,
+        } => format!(
             "The boards lie on the pipes from the first day. They float from a fill of {} on.",
             length(*floats_from_depth_cm)
         ),
@@ -81,18 +93,19 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "The boards float at planting, {} clear of the pipes.",
             length(*clearance_cm)
         ),
-        Fact::NeverRest => {
-            "The boards still float at harvest, so no air gap opens and roots may lack air. Fill less, or use thicker pipes.".to_owned()
-        }
+        Fact::NeverRest => finding_never_rest().to_owned(),
         Fact::LittleLeft { depth_cm, low_cm } => format!(
             "Only {} of solution is left under the boards at harvest; keep at least {}. A thicker pipe holds more.",
             length(*depth_cm),
             length(*low_cm)
         ),
-        Fact::NoPipeFits => {
-            "No standard pipe gives a sound air gap here. See the table of pipes.".to_owned()
-        }
-        Fact::Short { nutrient: which, supply_g, need_g, day } => {
+        Fact::NoPipeFits => finding_no_pipe_fits().to_owned(),
+        Fact::Short {
+            nutrient: which,
+            supply_g,
+            need_g,
+            day,
+        } => {
             let when = day.map_or_else(String::new, |day| format!(" from day {day} on"));
             format!(
                 "Too little {} in the charge{when}: {} against {} that the crop takes. A stronger solution, another blend or another water must bring the rest.",
@@ -101,10 +114,11 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 grams(*need_g)
             )
         }
-        Fact::NutrientsLast => {
-            "Nitrogen, phosphorus, potassium, calcium and magnesium last to harvest.".to_owned()
-        }
-        Fact::StrongAtEnd { ec_ms_per_cm, limit_ms_per_cm } => format!(
+        Fact::NutrientsLast => finding_nutrients_last().to_owned(),
+        Fact::StrongAtEnd {
+            ec_ms_per_cm,
+            limit_ms_per_cm,
+        } => format!(
             "The solution gets strong: about {} at the end. Above {} lettuce begins to suffer. Start weaker, or give more solution to each plant.",
             show(Dimension::Conductivity, *ec_ms_per_cm, units),
             show(Dimension::Conductivity, *limit_ms_per_cm, units)
@@ -118,21 +132,21 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             weight(*mass_kg),
             weight(*limit_kg)
         ),
-        Fact::FloorLoad { load_kg_per_m2, limit_kg_per_m2 } => format!(
+        Fact::FloorLoad {
+            load_kg_per_m2,
+            limit_kg_per_m2,
+        } => format!(
             "The solution loads what is under it with {}. Build on firm level ground. From about {}, on any bench, deck, balcony or roof, ask a competent person and follow local code first.",
             show(Dimension::FloorLoad, *load_kg_per_m2, units),
             show(Dimension::FloorLoad, *limit_kg_per_m2, units)
         ),
-        Fact::OpenWater => {
-            "Small children can drown in a few centimetres of water. Keep the tank covered and fenced off, and never leave children alone with it.".to_owned()
-        }
-        Fact::Salts => {
-            "Keep fertilizer and solution out of reach of children and animals, closed and named. Follow the product's label. Wash hands after mixing.".to_owned()
-        }
-        Fact::Electricity => {
-            "Lamps and cords near water: use gear made for wet places on a protected (residual-current) outlet, well above the tank, with a drip loop, and let a licensed person wire it.".to_owned()
-        }
-        Fact::StocksApart { saturation, clear_when_thinned_times } => {
+        Fact::OpenWater => finding_open_water().to_owned(),
+        Fact::Salts => finding_salts().to_owned(),
+        Fact::Electricity => finding_electricity().to_owned(),
+        Fact::StocksApart {
+            saturation,
+            clear_when_thinned_times,
+        } => {
             let thin = clear_when_thinned_times.map_or_else(String::new, |times| {
                 format!(" They stay clear only once thinned {} times.", times.ceil())
             });
@@ -142,10 +156,14 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 index(saturation.worst())
             )
         }
-        Fact::Acid => {
-            "Acid: gloves and eye protection, out of children's reach, and always pour acid into water, never water into acid. Add part of it, stir, measure the pH, go on. Follow the label.".to_owned()
-        }
-        Fact::StockClear { stock, saturation, dissolving_pct, strongest_pct, .. } => {
+        Fact::Acid => finding_acid().to_owned(),
+        Fact::StockClear {
+            stock,
+            saturation,
+            dissolving_pct,
+            strongest_pct,
+            ..
+        } => {
             let stock = capital(&material(stock));
             if good {
                 return format!(
@@ -172,7 +190,10 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             );
             format!("{stock} does not stay clear: {why}. {most}")
         }
-        Fact::FittingStrength { low_ms_per_cm, high_ms_per_cm } => {
+        Fact::FittingStrength {
+            low_ms_per_cm,
+            high_ms_per_cm,
+        } => {
             let ec = |value: f64| show(Dimension::Conductivity, value, units);
             if good {
                 format!(
@@ -188,7 +209,12 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 )
             }
         }
-        Fact::TargetMissed { nutrient, form, target_mg_per_l, reached_mg_per_l } => format!(
+        Fact::TargetMissed {
+            nutrient,
+            form,
+            target_mg_per_l,
+            reached_mg_per_l,
+        } => format!(
             "The salts on the shelf miss {nutrient}{}: {} where the recipe asks {}.",
             form.map_or_else(String::new, |form| format!(" as {form}")),
             show(Dimension::Concentration, *reached_mg_per_l, units),
@@ -243,17 +269,28 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             capital(&minerals(saturation)),
             index(saturation.worst())
         ),
-        Fact::WaterAnalysis { charge_error_pct, ec_ratio } => {
+        Fact::WaterAnalysis {
+            charge_error_pct,
+            ec_ratio,
+        } => {
             let charge = charge_error_pct.map_or_else(String::new, |error| {
-                format!(" Cations and anions differ by {}.", show(Dimension::Percent, error.abs(), units))
+                format!(
+                    " Cations and anions differ by {}.",
+                    show(Dimension::Percent, error.abs(), units)
+                )
             });
             let reading = ec_ratio.map_or_else(String::new, |ratio| {
-                format!(" The EC measured is {} of that of its ions.", show(Dimension::Percent, ratio * 100.0, units))
+                format!(
+                    " The EC measured is {} of that of its ions.",
+                    show(Dimension::Percent, ratio * 100.0, units)
+                )
             });
             if good {
                 format!("The water analysis agrees with itself.{charge}{reading}")
             } else {
-                format!("The water analysis does not agree with itself.{charge}{reading} Look for a missing or mistyped line.")
+                format!(
+                    "The water analysis does not agree with itself.{charge}{reading} Look for a missing or mistyped line."
+                )
             }
         }
         Fact::Water { item } => format!(
@@ -261,7 +298,11 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             water_item(item.item),
             water_amount(item.item, item.value),
             water_amount(item.item, item.limit),
-            if item.severe { "Severe: do not use it unmixed." } else { "Slight to moderate." }
+            if item.severe {
+                "Severe: do not use it unmixed."
+            } else {
+                "Slight to moderate."
+            }
         ),
         Fact::DiluteWater { share_pct } => format!(
             "Mixed with rain, {} of your water and the rest rain meets every limit.",
@@ -283,7 +324,9 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             if good {
                 format!("{what}.")
             } else {
-                format!("{what}. Better drain and start anew: too salty. Spread what is spent on soil that can use it, never into a stream or storm drain.")
+                format!(
+                    "{what}. Better drain and start anew: too salty. Spread what is spent on soil that can use it, never into a stream or storm drain."
+                )
             }
         }
         Fact::Warm { mean_c, limit_c } => format!(
@@ -291,93 +334,123 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             warmth(*mean_c),
             warmth(*limit_c)
         ),
-        Fact::RootsReach { day, contact_lost_day } => {
+        Fact::RootsReach {
+            day,
+            contact_lost_day,
+        } => {
             let reach = day.map_or_else(
                 || "The pots stand in the solution all season.".to_owned(),
                 |day| format!("The roots come out of the pots into the solution by day {day}"),
             );
             match (day, contact_lost_day) {
-                (Some(_), Some(lost)) => format!("{reach}, before the pots hang above it on day {lost}, and follow it down."),
+                (Some(_), Some(lost)) => format!(
+                    "{reach}, before the pots hang above it on day {lost}, and follow it down."
+                ),
                 (Some(_), None) => format!("{reach}, and the pots stand in it to the end."),
                 (None, _) => reach,
             }
         }
-        Fact::ContactLost { day, short_cm, mends } => format!(
+        Fact::ContactLost {
+            day,
+            short_cm,
+            mends,
+        } => format!(
             "On day {day} the pots hang above the solution and the roots have not reached it: {} short. The medium dries and the plants with it. {}",
             length(*short_cm),
             mends_text(mends, units)
         ),
-        Fact::RootsHang { day, short_cm, mends } => format!(
+        Fact::RootsHang {
+            day,
+            short_cm,
+            mends,
+        } => format!(
             "On day {day} the solution falls away from the roots: they hang {} above it. {}",
             length(*short_cm),
             mends_text(mends, units)
         ),
-        Fact::WarmSolution { solution_c, limit_c, oxygen_mg_per_l } => format!(
+        Fact::WarmSolution {
+            solution_c,
+            limit_c,
+            oxygen_mg_per_l,
+        } => format!(
             "The solution is warm, about {}, and holds at most {} of oxygen. Above about {} roots rot more easily. Shade the container, make it white or wrap it, and keep the moist air gap open.",
             warmth(*solution_c),
             show(Dimension::Concentration, *oxygen_mg_per_l, units),
             warmth(*limit_c)
         ),
-        Fact::Mosquitoes { mean_c, culex_days, aedes_days, season_days } => format!(
+        Fact::Mosquitoes {
+            mean_c,
+            culex_days,
+            aedes_days,
+            season_days,
+        } => format!(
             "Mosquitoes can grow up in the open solution: at {} from egg to adult in about {} to {}, and it stands for {}. Close every gap, seal the cover, put fine screen over openings; small fish help in large tanks; or use a biological larvicide labelled for this use. Follow its label and local law.",
             warmth(*mean_c),
             show(Dimension::Days, culex_days.min(*aedes_days), units),
             show(Dimension::Days, culex_days.max(*aedes_days), units),
             show(Dimension::Days, f64::from(*season_days), units)
         ),
-        Fact::AlgaeInClearWall => {
-            "Light through a clear wall grows algae, which take oxygen and food from the roots. Paint or wrap the bottle so that no light gets in.".to_owned()
-        }
-        Fact::AlgaeAtEdges { .. } => {
-            "Algae grow where light falls on the solution beside the boards. Close the gaps with strips of board or dark film that move with the boards.".to_owned()
-        }
-        Fact::MiddayWilt { max_c, deficit_kpa, limit_kpa } => format!(
+        Fact::AlgaeInClearWall => finding_algae_in_clear_wall().to_owned(),
+        Fact::AlgaeAtEdges { .. } => finding_algae_at_edges().to_owned(),
+        Fact::MiddayWilt {
+            max_c,
+            deficit_kpa,
+            limit_kpa,
+        } => format!(
             "Expect wilting at midday: at {} the air is very dry (it lacks {} kPa of vapour; above {} leaves lose more than roots bring). Leaves that stand up again by evening are no harm; wilting in the morning means the roots are in trouble. Give shade at midday.",
             warmth(*max_c),
             fine(*deficit_kpa),
             fine(*limit_kpa)
         ),
-        Fact::TipBurn { light_mol, limit_mol, mean_c, humidity_pct } => format!(
+        Fact::TipBurn {
+            light_mol,
+            limit_mol,
+            mean_c,
+            humidity_pct,
+        } => format!(
             "Tip burn is likely: {} of light a day (from about {} on), warm at {} and moist at {}. Give shade, move the air over the leaves, harvest smaller heads.",
             show(Dimension::DailyLight, *light_mol, units),
             show(Dimension::DailyLight, *limit_mol, units),
             warmth(*mean_c),
             show(Dimension::Percent, *humidity_pct, units)
         ),
-        Fact::RainDilutes => {
-            "Keep rain out of the container, also when it blows in from the side. Rain weakens the solution, and a level that rises drowns the air roots.".to_owned()
-        }
+        Fact::RainDilutes => finding_rain_dilutes().to_owned(),
         Fact::DrainInterval { crops, days } => {
-            let crops = if *crops == 1 { "each crop".to_owned() } else { format!("{crops} crops") };
-            format!("Drain and scrub the container after {crops}, about every {days} days. Let it dry before the next charge.")
+            let crops = if *crops == 1 {
+                "each crop".to_owned()
+            } else {
+                format!("{crops} crops")
+            };
+            format!(
+                "Drain and scrub the container after {crops}, about every {days} days. Let it dry before the next charge."
+            )
         }
-        Fact::FoodContainer => {
-            "Use only containers made for food or drinking water. Never one that held pesticide, fuel, paint or any other chemical, however well it was rinsed.".to_owned()
-        }
-        Fact::TankLiner => {
-            "Line the tank with film made for food, drinking water or fish ponds, and keep treated timber away from the solution.".to_owned()
-        }
-        Fact::CleanHarvest => {
-            "Harvest with clean hands and a clean knife, keep leaves clear of the solution, and wash them in drinking water before eating.".to_owned()
-        }
+        Fact::FoodContainer => finding_food_container().to_owned(),
+        Fact::TankLiner => finding_tank_liner().to_owned(),
+        Fact::CleanHarvest => finding_clean_harvest().to_owned(),
         Fact::SpentSolution { volume_l } => format!(
             "About {} of spent solution is left in all. Pour it on soil whose plants can use it, a little at a time. Never into a stream, pond or storm drain. Follow local rules.",
             volume(*volume_l)
         ),
-        Fact::Dim { light_mol, limit_mol } => format!(
+        Fact::Dim {
+            light_mol,
+            limit_mol,
+        } => format!(
             "Light is low: {} a day; below about {} plants stretch and grow slowly.",
             show(Dimension::DailyLight, *light_mol, units),
             show(Dimension::DailyLight, *limit_mol, units)
         ),
-        Fact::BrighterThanClearSky => {
-            "The solar radiation is more than a clear sky gives at this latitude and date. Check it.".to_owned()
-        }
+        Fact::BrighterThanClearSky => finding_brighter_than_clear_sky().to_owned(),
         Fact::Structure(fact) => super::structure::fact(*fact, good, units),
-        Fact::NotValidated => {
-            "The growth model was made and tested for lettuce. For this crop dates and litres are a rough guide only.".to_owned()
-        }
-        Fact::Unusual { field, low, high, .. } => {
-            format!("{}: {}", label(*field), unusual_text(*field, *low, *high, units))
+        Fact::NotValidated => finding_not_validated().to_owned(),
+        Fact::Unusual {
+            field, low, high, ..
+        } => {
+            format!(
+                "{}: {}",
+                label(*field),
+                unusual_text(*field, *low, *high, units)
+            )
         }
     }
 }
@@ -446,30 +519,30 @@ pub fn fine(ph: f64) -> String {
 }
 
 /// Name of an item of raw water.
-const fn water_item(item: Item) -> &'static str {
+fn water_item(item: Item) -> &'static str {
     match item {
-        Item::Salinity => "Salinity (FAO 29)",
-        Item::SodiumAdsorption => "Sodium against calcium (FAO 29)",
-        Item::ChlorideToxicity => "Chloride (FAO 29)",
-        Item::Boron => "Boron (FAO 29)",
-        Item::NitrateNitrogen => "Nitrate nitrogen (FAO 29; it feeds, count it)",
-        Item::Bicarbonate => "Bicarbonate (FAO 29)",
-        Item::Ph => "pH (FAO 29)",
-        Item::Sodium => "Sodium",
-        Item::Chloride => "Chloride",
-        Item::Sulfate => "Sulfate",
-        Item::Alkalinity => "Alkalinity",
-        Item::Calcium => "Calcium",
-        Item::Hardness => "Hardness",
+        Item::Salinity => water_item_salinity(),
+        Item::SodiumAdsorption => water_item_sodium_adsorption(),
+        Item::ChlorideToxicity => water_item_chloride_toxicity(),
+        Item::Boron => water_item_boron(),
+        Item::NitrateNitrogen => water_item_nitrate_nitrogen(),
+        Item::Bicarbonate => water_item_bicarbonate(),
+        Item::Ph => water_item_ph(),
+        Item::Sodium => water_item_sodium(),
+        Item::Chloride => water_item_chloride(),
+        Item::Sulfate => water_item_sulfate(),
+        Item::Alkalinity => water_item_alkalinity(),
+        Item::Calcium => water_item_calcium(),
+        Item::Hardness => water_item_hardness(),
     }
 }
 
 fn water_amount(item: Item, value: f64) -> String {
     let unit = match item {
-        Item::Salinity => "mS/cm",
-        Item::ChlorideToxicity | Item::Bicarbonate => "me/L",
+        Item::Salinity => water_amount_salinity(),
+        Item::ChlorideToxicity | Item::Bicarbonate => water_amount_chloride_toxicity(),
         Item::SodiumAdsorption | Item::Ph => "",
-        Item::Alkalinity | Item::Hardness => "mg/L CaCO3",
+        Item::Alkalinity | Item::Hardness => water_amount_alkalinity(),
         _ => "mg/L",
     };
     let text = significant(value, 2);

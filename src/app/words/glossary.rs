@@ -1,11 +1,5 @@
 //! The words of the trade, as the page uses them.
 
-/// Opens the glossary.
-pub const GLOSSARY: &str = "Words and drawings";
-/// What is in it.
-pub const GLOSSARY_MORE: &str =
-    "What the words on this page mean. A letter before a word shows where it is in the drawing.";
-
 /// A group of words that belong to one drawing.
 pub struct Chapter {
     pub name: &'static str,

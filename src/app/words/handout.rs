@@ -2,45 +2,32 @@
 
 use super::card::card_mark;
 use super::doses::{capital, dose, doses_line, material};
-use super::results::{date, show};
+use super::figures::{date, show};
+use super::say::*;
 use crate::advice::Outcome;
 use crate::plan::{Dimension, UnitSystem};
 
-/// A line for a name.
-pub const FOR_NAME: &str = "Name";
-/// On a small card.
-pub const SMALL_RULE: &str = "Never raise the level later: air roots drown. Keep light, rain and mosquitoes out. An adult mixes; wash your hands.";
-/// Heading.
-pub const GROUP_GET: &str = "To get and weigh, in all";
 /// Heads of the table.
-pub const GROUP_HEADS: [&str; 2] = ["What", "How much"];
-/// Heading.
-pub const TO_PREPARE: &str = "Stock solutions to prepare, each in its own jug";
-/// Heading.
-pub const GROUP_EACH: &str = "For each container, in this order";
+pub fn group_heads() -> [&'static str; 2] {
+    [group_heads_1(), group_heads_2()]
+}
 /// What to take care of where a group mixes.
-pub const GROUP_CARE: [&str; 3] = [
-    "Salts irritate eyes and skin, acids burn: gloves and goggles, adults only, children stand back. Acid goes into water, never water into acid. Follow the product labels.",
-    "A litre of water weighs a kilogram. Fill containers where they will stand.",
-    "Cover every container of water where small children are.",
-];
-/// Heading.
-pub const WEEKLY_RECORD: &str = "Week by week";
-/// How to keep the record.
-pub const RECORD_HOW: &str = "Measure from the rim straight down to the solution, in the morning. What is expected is a forecast: what you read counts.";
+pub fn group_care() -> [&'static str; 3] {
+    [group_care_1(), group_care_2(), group_care_3()]
+}
 /// Heads of the table.
-pub const RECORD_HEADS: [&str; 8] = [
-    "Day",
-    "Date",
-    "Expected below the rim",
-    "Expected EC",
-    "Below the rim",
-    "EC",
-    "Temperature",
-    "What you see",
-];
-/// Heading.
-pub const RECORD_HARVEST: &str = "Heads at harvest, one by one";
+pub fn record_heads() -> [&'static str; 8] {
+    [
+        record_heads_1(),
+        record_heads_2(),
+        record_heads_3(),
+        record_heads_4(),
+        record_heads_5(),
+        record_heads_6(),
+        record_heads_7(),
+        record_heads_8(),
+    ]
+}
 
 /// Where there are more containers than cards.
 pub fn cards_of(cards: usize, containers: usize) -> String {

@@ -1,77 +1,13 @@
 //! The words of a crop under way: what is read, cut and kept, and what is wrong with an entry.
 
-use super::results::date;
+use super::figures::date;
+use super::say::*;
 use super::{or_unnamed, problem_text, show};
 use crate::catalog::Keyed;
 use crate::plan::notebook::{
     CsvKind, CsvProblem, Cut, LevelFrom, Notebook, Place, Reading, ReadingColumn, TableProblem,
 };
 use crate::plan::{Dimension, Entry, Pick, Problem, ProblemKind, UnitSystem, double, significant};
-
-/// Heading of the part of the page.
-pub const NOTEBOOKS: &str = "A crop under way";
-/// Under it.
-pub const NOTEBOOKS_MORE: &str = "Once the crop is planted, write down what you read: the level, and EC where you have a meter. The forecast bends to it, says whether to top up and how far, and what the crop taught for the next one. A notebook keeps the plan as it stands on the day it is begun.";
-/// Button.
-pub const NEW_NOTEBOOK: &str = "Begin a notebook of this plan";
-/// Name of the list.
-pub const YOUR_NOTEBOOKS: &str = "Your notebooks";
-/// Button.
-pub const LEAVE_NOTEBOOK: &str = "Leave this notebook";
-/// Heading of the files and the paper.
-pub const KEEP: &str = "On paper and in files";
-/// Button.
-pub const SAVE_NOTEBOOK: &str = "Save this notebook to a file";
-/// Name of that file.
-pub const NOTEBOOK_FILE: &str = "slackwater-notebook.json";
-/// Button.
-pub const DELETE_NOTEBOOK: &str = "Delete this notebook";
-/// Button.
-pub const PRINT_NOTEBOOK: &str = "Print this notebook";
-/// Heading of the paper.
-pub const NOTEBOOK: &str = "Notebook";
-/// After a notebook was deleted.
-pub const NOTEBOOK_DELETED: &str = "The notebook was deleted.";
-
-/// Label.
-pub const PLANTED: &str = "Planted on";
-/// Under it.
-pub const PLANTED_HINT: &str = "Year-month-day: the day the seedlings moved onto the solution. Empty: the day that the plan says.";
-
-/// Heading.
-pub const READINGS: &str = "What you read";
-/// Under it.
-pub const READINGS_MORE: &str = "Hold a ruler against the inside of the container and read down to the surface, before you add anything. What you did not read stays empty.";
-/// Button.
-pub const ADD_READING: &str = "Add a reading";
-/// Button that closes the boxes of a reading.
-pub const DONE: &str = "Done";
-/// Button.
-pub const REMOVE_READING: &str = "Remove this reading";
-/// Button.
-pub const UNDO_LAST: &str = "Undo the last change";
-/// Where nothing was read.
-pub const NO_READING: &str = "Nothing yet.";
-/// Of a reading with something wrong.
-pub const TO_MEND: &str = "to mend";
-
-/// Heading.
-pub const CUTS: &str = "What you cut";
-/// Under it.
-pub const CUTS_MORE: &str = "Heads cut on one day, and what they weigh together.";
-/// Button.
-pub const ADD_CUT: &str = "Add heads that were cut";
-/// Button.
-pub const REMOVE_CUT: &str = "Remove these heads";
-
-/// Button.
-pub const SAVE_READINGS: &str = "Save the readings as CSV";
-/// Name of that file.
-pub const READINGS_FILE: &str = "slackwater-readings.csv";
-/// Label.
-pub const OPEN_READINGS: &str = "Add readings from a CSV file";
-/// Where the file is too large or cannot be read.
-pub const NO_TABLE: &str = "This file is too large, or could not be read.";
 
 /// A date in words, or whatever stands there.
 fn day(of: &Entry) -> String {
@@ -115,7 +51,16 @@ pub fn when(of: &Entry) -> String {
 }
 
 /// The columns of a reading on paper and in its line.
-pub const READING_HEADS: [&str; 6] = ["Day", "Level", "EC", "Temperature", "Added", "Note"];
+pub fn reading_heads() -> [&'static str; 6] {
+    [
+        reading_heads_1(),
+        reading_heads_2(),
+        reading_heads_3(),
+        reading_heads_4(),
+        reading_heads_5(),
+        reading_heads_6(),
+    ]
+}
 
 /// The cells of a reading under these heads.
 pub fn reading_cells(reading: &Reading, units: UnitSystem) -> [String; 6] {
@@ -162,15 +107,14 @@ pub fn cut_line(cut: &Cut, units: UnitSystem) -> String {
 }
 
 /// From where a level was read.
-pub const LEVELS_FROM: [&str; 2] = ["below the rim", "below the fill mark"];
+pub fn levels_from() -> [&'static str; 2] {
+    [levels_from_1(), levels_from_2()]
+}
 
 /// The same of one choice.
 pub fn level_from(pick: &Pick<LevelFrom>) -> &'static str {
-    LEVELS_FROM[usize::from(pick.known() == Some(LevelFrom::Mark))]
+    levels_from()[usize::from(pick.known() == Some(LevelFrom::Mark))]
 }
-
-/// Hint of a level that is read from the fill mark.
-pub const FROM_MARK: &str = "Down to the surface; above the mark with a minus.";
 
 /// Label and hint of a column of a reading.
 pub fn column(column: ReadingColumn) -> (&'static str, &'static str) {
@@ -187,7 +131,14 @@ pub fn column(column: ReadingColumn) -> (&'static str, &'static str) {
 }
 
 /// Labels of the columns of a cut: day, container, heads, mass.
-pub const CUT_COLUMNS: [&str; 4] = ["Day or date", "Container", "Heads", "Mass together"];
+pub fn cut_columns() -> [&'static str; 4] {
+    [
+        cut_columns_1(),
+        cut_columns_2(),
+        cut_columns_3(),
+        cut_columns_4(),
+    ]
+}
 
 /// A label with the unit of its dimension.
 pub fn unit_label(label: &str, dimension: Option<Dimension>, units: UnitSystem) -> String {
@@ -226,7 +177,7 @@ pub fn notebook_problem(place: Place, kind: &ProblemKind, units: UnitSystem) -> 
                 Place::Reading(_, ReadingColumn::Level) if got < low => {
                     " A surface is never above the rim."
                 }
-                Place::Reading(_, ReadingColumn::Level) => " The container is not deeper.",
+                Place::Reading(_, ReadingColumn::Level) => notebook_problem_reading(),
                 _ => "",
             };
             format!(
@@ -264,7 +215,7 @@ pub fn csv_problem(problem: &CsvProblem, units: UnitSystem) -> String {
             let said = notebook_problem(Place::Reading(0, column), kind, units);
             format!("{}: {said}", column.key())
         }
-        CsvKind::Table(TableProblem::NoHeader) => "There is nothing to read.".to_owned(),
+        CsvKind::Table(TableProblem::NoHeader) => csv_problem_table().to_owned(),
         CsvKind::Table(TableProblem::UnknownColumn { got, allowed }) => format!(
             "The column '{got}' is not known. Known are {}.",
             allowed.join(", ")
@@ -272,7 +223,7 @@ pub fn csv_problem(problem: &CsvProblem, units: UnitSystem) -> String {
         CsvKind::Table(TableProblem::TooManyCells { got, columns }) => {
             format!("{got} cells, but the table has {columns} columns.")
         }
-        CsvKind::Table(TableProblem::OpenQuote) => "A quotation mark is not closed.".to_owned(),
+        CsvKind::Table(TableProblem::OpenQuote) => csv_problem_table_2().to_owned(),
     };
     format!("Line {}: {what}", problem.line)
 }

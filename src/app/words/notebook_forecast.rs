@@ -1,61 +1,25 @@
 //! What a crop under way comes to: the forecast bent to its readings, the top-up, the close.
 
+use super::say::*;
 use super::{chances_rows, label, show};
 use crate::advice::notebook::{Closing, Learnt, NotebookOutcome, TopUp};
 use crate::plan::{Dimension, UnitSystem, significant};
 
-/// Heading.
-pub const FORECAST: &str = "What comes of it now";
-/// While nothing is known yet.
-pub const FORECASTING: &str = "Working out the forecast.";
-/// Where entries are wrong.
-pub const FORECAST_WAITS: &str = "The forecast waits until the marked entries are mended.";
-/// Where the kept plan is wrong.
-pub const NOTEBOOK_PLAN_WRONG: &str = "The plan kept in this notebook cannot be worked out:";
-/// Where the models do not reach.
-pub const NOTEBOOK_BEYOND: &str = "The models do not reach this far: no forecast can be given.";
-/// Name of the picture.
-pub const LEVELS: &str = "Level of the solution, day by day";
 /// What stands in the picture, in the order of its marks.
-pub const LEVEL_KEY: [&str; 6] = [
-    "What you read",
-    "After your readings: middle, and eight seasons in ten",
-    "By the plan alone: eight seasons in ten",
-    "Fill mark",
-    "Underside of cover or boards at the end: the moist air gap lies below it",
-    "Never above: air roots",
-];
+pub fn level_key() -> [&'static str; 6] {
+    [
+        level_key_1(),
+        level_key_2(),
+        level_key_3(),
+        level_key_4(),
+        level_key_5(),
+        level_key_6(),
+    ]
+}
 /// Heads of the table.
-pub const FORECAST_HEADS: [&str; 3] = [
-    "Eight seasons in ten:",
-    "by the plan alone",
-    "after your readings",
-];
-/// Heading.
-pub const TOP_UP: &str = "Top-up";
-/// In place of the second and third, where nothing was read.
-pub const LEVEL_KEY_PLAN: &str = "By the plan alone: middle, and eight seasons in ten";
-/// Before anything was read.
-pub const TOP_UP_WAITS: &str = "How much may be added is known once a level was read.";
-/// Where the air roots forbid it.
-pub const ADD_NOTHING: &str = "Add nothing now";
-/// Where none is needed.
-pub const NO_TOP_UP: &str = "No top-up is needed now.";
-/// Heading.
-pub const CLOSE: &str = "When the crop is over";
-/// Under it.
-pub const CLOSE_MORE: &str = "Read a last level, weigh the heads, then close the crop. It says what the crop measured and what it taught.";
-/// Button.
-pub const CLOSE_CROP: &str = "Close this crop";
-/// Button.
-pub const REOPEN_CROP: &str = "Open it again";
-/// Before heads were weighed and a level was read.
-pub const NOT_MEASURED: &str =
-    "Litres per kilogram need the mass of the heads and a last level. Neither may be missing.";
-/// Over what was taught.
-pub const TAUGHT: &str = "What this crop taught";
-/// Button where no plan is open.
-pub const PLAN_WITH_IT: &str = "Begin the next plan with this correction";
+pub fn forecast_heads() -> [&'static str; 3] {
+    [forecast_heads_1(), forecast_heads_2(), forecast_heads_3()]
+}
 /// Name of the plan that this makes.
 pub fn next_of(name: &str) -> String {
     format!("{} (next crop)", super::or_unnamed(name))
@@ -184,7 +148,7 @@ pub fn top_up_figure(top_up: &TopUp, units: UnitSystem) -> String {
     if top_up.litres > 0.0 {
         format!("Add {}", show(Dimension::Volume, top_up.litres, units))
     } else {
-        ADD_NOTHING.to_owned()
+        add_nothing().to_owned()
     }
 }
 

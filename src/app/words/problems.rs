@@ -1,6 +1,7 @@
 //! What is wrong with an entry, and what is allowed.
 
 use super::fields::label;
+use super::say::*;
 use crate::plan::{Dimension, Field, Problem, ProblemKind, Rule, UnitSystem};
 
 /// Heading of the summary.
@@ -10,9 +11,6 @@ pub fn problems_heading(count: usize) -> String {
         count => format!("{count} entries need mending"),
     }
 }
-
-/// Under the heading while older figures are shown.
-pub const STALE: &str = "The figures below are from before. They come back to life once this is mended; the card waits too.";
 
 /// One line of the summary: where, and what.
 pub fn problem_line(problem: &Problem, units: UnitSystem) -> String {
@@ -90,9 +88,9 @@ pub fn problem_text(problem: &Problem, units: UnitSystem) -> String {
         ProblemKind::NotAFormula { got } => format!(
             "'{got}' is neither a salt of the list nor a chemical formula such as KNO3 or MgSO4.7H2O."
         ),
-        ProblemKind::NotADate { got } => format!(
-            "'{got}' is no date of the calendar. Write year-month-day, such as 2027-03-01."
-        ),
+        ProblemKind::NotADate { got } => {
+            format!("'{got}' is no date of the calendar. Write year-month-day, such as 2027-03-01.")
+        }
         ProblemKind::Conflict { got, rule, limit } => conflict(*rule, &of(*got), &of(*limit)),
         ProblemKind::MeasuredPairs { got, needed } => {
             format!("{got} lines are filled in; {needed} or more are needed.")
@@ -103,9 +101,7 @@ pub fn problem_text(problem: &Problem, units: UnitSystem) -> String {
         ProblemKind::BeyondModels if field.is_some() => {
             "This asks for more than any solution holds.".to_owned()
         }
-        ProblemKind::BeyondModels => {
-            "These figures lie together where the models cannot follow, such as a day without sun. Check climate and container.".to_owned()
-        }
+        ProblemKind::BeyondModels => problem_text_beyond_models().to_owned(),
         ProblemKind::NewerVersion { got, supported } => format!(
             "This plan was saved by a later version ({got}; this page reads up to {supported}). Reload the page to get the later version."
         ),
@@ -141,9 +137,7 @@ fn conflict(rule: Rule, got: &str, limit: &str) -> String {
             format!("A board of {got} does not fit into the tank: at most {limit}.")
         }
         Rule::BoardsFitArea => format!("{got} boards do not fit into the tank: at most {limit}."),
-        Rule::PipeWithinTank => {
-            "This pipe leaves no room to float the boards above it in so low a tank.".to_owned()
-        }
+        Rule::PipeWithinTank => conflict_pipe_within_tank().to_owned(),
         Rule::PipesFitWidth => format!("{got} pipes do not fit side by side: at most {limit}."),
         Rule::PipesReachWalls => {
             format!("Pipes this far apart reach beyond the sides: at most {limit}.")
@@ -173,10 +167,8 @@ fn conflict(rule: Rule, got: &str, limit: &str) -> String {
         Rule::LabelWithinWhole => format!(
             "What this label names makes at least {got}% of the bag, and a bag holds {limit}%. Check each line of it."
         ),
-        Rule::BlendConducts => {
-            "Nothing on this label shows on an EC meter. Set the strength by nitrogen.".to_owned()
-        }
-        Rule::BlendHasNitrogen => "This label has no nitrogen. Set the strength by EC.".to_owned(),
+        Rule::BlendConducts => conflict_blend_conducts().to_owned(),
+        Rule::BlendHasNitrogen => conflict_blend_has_nitrogen().to_owned(),
     }
 }
 

@@ -2,6 +2,8 @@
 //!
 //! Long, because all that is said beside figures is read, and one day translated, together.
 
+use super::figures::{date, show};
+use super::say::*;
 use crate::advice::{EventKind, Outcome, PipeVerdict, Saturation, TargetReached};
 use crate::plan::{Dimension, UnitSystem, figure, significant};
 use crate::season::MajorNutrient;
@@ -9,31 +11,6 @@ use crate::season::MajorNutrient;
 use super::doses::doses_line;
 use super::findings::fine;
 
-/// A figure in the reader's units, as text.
-pub fn show(dimension: Dimension, saved: f64, units: UnitSystem) -> String {
-    figure(dimension, saved, units).to_string()
-}
-
-/// Heading.
-pub const RESULT: &str = "What comes of it";
-/// Headline.
-pub const FILL: &str = "Fill to";
-/// Headline.
-pub const DISSOLVE: &str = "Dissolve";
-/// Headline.
-pub const HARVEST: &str = "Harvest";
-/// Headline.
-pub const AT_HARVEST: &str = "Left at harvest";
-/// Headline where there is no harvest.
-pub const AT_END: &str = "Left at the end";
-/// Button.
-pub const PRINT: &str = "Print the card";
-/// Button of the bar at the foot of a phone.
-pub const GLANCE: &str = "Result";
-/// Heading of the list of days.
-pub const SEASON: &str = "The season";
-/// Heading of the list of findings.
-pub const FINDINGS: &str = "Checks";
 /// Heading of the checks that passed.
 pub fn passed(count: usize) -> String {
     match count {
@@ -41,14 +18,6 @@ pub fn passed(count: usize) -> String {
         count => format!("{count} checks passed"),
     }
 }
-/// What good practice is folded under.
-pub const GOOD_PRACTICE: &str = "Good practice for this plan";
-/// Heading of the pipe table.
-pub const PIPES: &str = "Pipes compared";
-/// Heading of the nutrient table.
-pub const NUTRIENTS: &str = "Does one charge feed the crop?";
-/// Heading of the table of elements.
-pub const ELEMENTS: &str = "What is in the solution";
 
 /// Under the fill figure.
 pub fn below_rim(cm: f64, units: UnitSystem) -> String {
@@ -135,13 +104,13 @@ pub fn result_sentence(outcome: &Outcome, units: UnitSystem) -> String {
 }
 
 /// What happens on a day.
-pub const fn event(kind: EventKind) -> &'static str {
+pub fn event(kind: EventKind) -> &'static str {
     match kind {
-        EventKind::Planted => "Seedlings go onto the solution",
-        EventKind::PotFootLeaves => "The level leaves the foot of the pots; water roots carry on",
-        EventKind::BoardsRest => "The boards come to rest on the pipes; the air gap opens",
-        EventKind::TargetReached => "Heads reach the mass to harvest at",
-        EventKind::UsedUp => "The solution is used up",
+        EventKind::Planted => event_planted(),
+        EventKind::PotFootLeaves => event_pot_foot_leaves(),
+        EventKind::BoardsRest => event_boards_rest(),
+        EventKind::TargetReached => event_target_reached(),
+        EventKind::UsedUp => event_used_up(),
     }
 }
 
@@ -150,29 +119,17 @@ pub fn day_and_date(day: u32, written: &str) -> String {
     format!("Day {day} · {}", date(written))
 }
 
-/// A date, from year-month-day, as people write it.
-pub fn date(written: &str) -> String {
-    const MONTHS: [&str; 12] = [
-        "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-    ];
-    let mut parts = written.split('-');
-    let (Some(year), Some(month), Some(day)) = (parts.next(), parts.next(), parts.next()) else {
-        return written.to_owned();
-    };
-    let name = month
-        .parse::<usize>()
-        .ok()
-        .and_then(|month| MONTHS.get(month.checked_sub(1)?));
-    match name {
-        Some(name) => format!("{}\u{a0}{name} {year}", day.trim_start_matches('0')),
-        None => written.to_owned(),
-    }
-}
-
 /// Heads of the pipe table.
-pub const PIPE_HEADS: [&str; 6] = ["Pipe", "Outside", "Fill", "Rests", "Air gap", "Verdict"];
-/// Beside the chosen pipe.
-pub const CHOSEN: &str = "yours";
+pub fn pipe_heads() -> [&'static str; 6] {
+    [
+        pipe_heads_1(),
+        pipe_heads_2(),
+        pipe_heads_3(),
+        pipe_heads_4(),
+        pipe_heads_5(),
+        pipe_heads_6(),
+    ]
+}
 
 /// A day, or that there is none.
 pub fn rest_day(day: Option<u32>) -> String {
@@ -180,17 +137,17 @@ pub fn rest_day(day: Option<u32>) -> String {
 }
 
 /// Whether a pipe does.
-pub const fn verdict(verdict: PipeVerdict) -> &'static str {
+pub fn verdict(verdict: PipeVerdict) -> &'static str {
     match verdict {
-        PipeVerdict::Sound => "sound",
-        PipeVerdict::BoardsSink => "boards sink",
-        PipeVerdict::TankTooLow => "tank too low for it",
-        PipeVerdict::RestsAtPlanting => "boards do not float at planting",
-        PipeVerdict::NeverRests => "boards never rest: no air gap",
-        PipeVerdict::RunsOut => "solution ends before harvest",
-        PipeVerdict::GapTooSmall => "air gap too small",
-        PipeVerdict::GapTooLarge => "air gap too large for the water roots",
-        PipeVerdict::TooLittleLeft => "too little solution left under the roots",
+        PipeVerdict::Sound => verdict_sound(),
+        PipeVerdict::BoardsSink => verdict_boards_sink(),
+        PipeVerdict::TankTooLow => verdict_tank_too_low(),
+        PipeVerdict::RestsAtPlanting => verdict_rests_at_planting(),
+        PipeVerdict::NeverRests => verdict_never_rests(),
+        PipeVerdict::RunsOut => verdict_runs_out(),
+        PipeVerdict::GapTooSmall => verdict_gap_too_small(),
+        PipeVerdict::GapTooLarge => verdict_gap_too_large(),
+        PipeVerdict::TooLittleLeft => verdict_too_little_left(),
     }
 }
 
@@ -204,39 +161,51 @@ pub fn pipes_note(any_sound: bool) -> &'static str {
 }
 
 /// Heads of the nutrient table.
-pub const NUTRIENT_HEADS: [&str; 4] = ["Nutrient", "In the charge", "Crop takes", ""];
-/// A nutrient lasts.
-pub const ENOUGH: &str = "enough";
+pub fn nutrient_heads() -> [&'static str; 4] {
+    [
+        nutrient_heads_1(),
+        nutrient_heads_2(),
+        nutrient_heads_3(),
+        "",
+    ]
+}
 /// A nutrient does not.
 pub fn short_from(day: Option<u32>) -> String {
     day.map_or_else(|| "short".to_owned(), |day| format!("short from day {day}"))
 }
 
 /// Name of a nutrient.
-pub const fn nutrient(nutrient: MajorNutrient) -> &'static str {
+pub fn nutrient(nutrient: MajorNutrient) -> &'static str {
     match nutrient {
-        MajorNutrient::Nitrogen => "nitrogen",
-        MajorNutrient::Phosphorus => "phosphorus",
-        MajorNutrient::Potassium => "potassium",
-        MajorNutrient::Calcium => "calcium",
-        MajorNutrient::Magnesium => "magnesium",
+        MajorNutrient::Nitrogen => nutrient_nitrogen(),
+        MajorNutrient::Phosphorus => nutrient_phosphorus(),
+        MajorNutrient::Potassium => nutrient_potassium(),
+        MajorNutrient::Calcium => nutrient_calcium(),
+        MajorNutrient::Magnesium => nutrient_magnesium(),
     }
 }
 
 /// Heads of the table of elements.
-pub const ELEMENT_HEADS: [&str; 3] = ["Element", "At planting", "At the end"];
-/// Heading of the table of species.
-pub const SPECIES: &str = "Ions and what they pair to";
+pub fn element_heads() -> [&'static str; 3] {
+    [element_heads_1(), element_heads_2(), element_heads_3()]
+}
 /// Heads of the table of species.
-pub const SPECIES_HEADS: [&str; 2] = ["Species", "mmol per kg of water"];
-/// Heading of the table of doses.
-pub const DOSES: &str = "Every dose, for one container";
+pub fn species_heads() -> [&'static str; 2] {
+    [species_heads_1(), species_heads_2()]
+}
 /// Heads of the table of doses.
-pub const DOSE_HEADS: [&str; 2] = ["What", "How much"];
-/// Heading of the table of a recipe's targets.
-pub const TARGETS: &str = "Recipe: asked and reached";
+pub fn dose_heads() -> [&'static str; 2] {
+    [dose_heads_1(), dose_heads_2()]
+}
 /// Heads of the table of targets.
-pub const TARGET_HEADS: [&str; 4] = ["Element", "Asked", "Reached", "Miss"];
+pub fn target_heads() -> [&'static str; 4] {
+    [
+        target_heads_1(),
+        target_heads_2(),
+        target_heads_3(),
+        target_heads_4(),
+    ]
+}
 
 /// A target by its element and form.
 pub fn target(target: &TargetReached) -> String {
@@ -253,20 +222,20 @@ pub fn miss(target: &TargetReached) -> String {
         |pct| show(Dimension::Percent, pct, UnitSystem::Metric),
     )
 }
-/// Heading of the table of stocks.
-pub const STOCKS: &str = "Stock solutions";
 /// Heads of the table of stocks.
-pub const STOCK_HEADS: [&str; 4] = [
-    "Stock",
-    "In a litre",
-    "One batch serves",
-    "Saturation index",
-];
+pub fn stock_heads() -> [&'static str; 4] {
+    [
+        stock_heads_1(),
+        stock_heads_2(),
+        stock_heads_3(),
+        stock_heads_4(),
+    ]
+}
 
-/// Heading of the table of both stocks poured together.
-pub const MIXTURES: &str = "Both stocks undiluted together";
 /// Heads of that table.
-pub const MIXTURE_HEADS: [&str; 3] = ["Stock A", "Stock B", "Saturation index undiluted"];
+pub fn mixture_heads() -> [&'static str; 3] {
+    [mixture_heads_1(), mixture_heads_2(), mixture_heads_3()]
+}
 
 /// A whole share.
 pub fn per_cent(share: f64) -> String {

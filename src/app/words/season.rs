@@ -1,26 +1,22 @@
 //! The season seen: drawing, curves, table, and what mends a failing day.
 
-use super::results::show;
+use super::figures::show;
+use super::say::*;
 use crate::advice::{CurveOf, Outcome, RootsDay, RootsFailureKind};
 use crate::app::drawing::Mark;
 use crate::plan::{Dimension, UnitSystem};
 
-/// Heading of the drawing.
-pub const DRAWING: &str = "In section, to scale";
-/// Label of the day slider.
-pub const DAY_SLIDER: &str = "Day after planting";
-/// Button.
-pub const PLAY: &str = "Play";
-/// Button.
-pub const PAUSE: &str = "Pause";
-/// The curves, for those who cannot see them.
-pub const CURVES: &str = "Level, head and EC over the season; the table holds the same figures";
-/// Under the curves.
-pub const CURVES_AXIS: &str = "days after planting";
-/// Heading of the season's table.
-pub const SEASON_TABLE: &str = "Day by day";
 /// Heads of the season's table.
-pub const SEASON_HEADS: [&str; 6] = ["Day", "Level", "Air gap", "Head", "EC", "pH"];
+pub fn season_heads() -> [&'static str; 6] {
+    [
+        season_heads_1(),
+        season_heads_2(),
+        season_heads_3(),
+        season_heads_4(),
+        season_heads_5(),
+        season_heads_6(),
+    ]
+}
 
 /// A day of the slider.
 pub fn day(day: usize) -> String {
@@ -28,20 +24,20 @@ pub fn day(day: usize) -> String {
 }
 
 /// Beside the drawing.
-pub const fn mark(mark: Mark) -> &'static str {
+pub fn mark(mark: Mark) -> &'static str {
     match mark {
-        Mark::Fill => "fill mark",
-        Mark::Air => "moist air",
-        Mark::NeverAbove => "never above",
+        Mark::Fill => mark_fill(),
+        Mark::Air => mark_air(),
+        Mark::NeverAbove => mark_never_above(),
     }
 }
 
 /// Name of a curve.
-pub const fn curve(of: CurveOf) -> &'static str {
+pub fn curve(of: CurveOf) -> &'static str {
     match of {
-        CurveOf::Level => "Level",
-        CurveOf::Head => "Head",
-        CurveOf::Conductivity => "EC",
+        CurveOf::Level => curve_level(),
+        CurveOf::Head => curve_head(),
+        CurveOf::Conductivity => curve_conductivity(),
     }
 }
 

@@ -1,6 +1,7 @@
 //! Verdicts on boards, covers and frames as sentences.
 
-use super::results::show;
+use super::figures::show;
+use super::say::*;
 use crate::advice::{LevelBy, LoadStop, StructureFact};
 use crate::plan::{Dimension, UnitSystem};
 
@@ -47,9 +48,7 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             length(clear_gap_cm),
             length(low_cm)
         ),
-        StructureFact::TurnsOver { .. } => {
-            "Grown heads turn the boards over: they stand too high for the width. Take wider boards or lighter heads.".to_owned()
-        }
+        StructureFact::TurnsOver { .. } => fact_turns_over().to_owned(),
         StructureFact::EdgeDip {
             dip_mm,
             freeboard_mm,
@@ -62,7 +61,9 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             if good {
                 figures
             } else {
-                format!("{figures} It goes under: harvest from both halves in turn, or take thicker boards.")
+                format!(
+                    "{figures} It goes under: harvest from both halves in turn, or take thicker boards."
+                )
             }
         }
         StructureFact::Jam {
@@ -82,7 +83,10 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
         }
         StructureFact::OpenStrips { strip_mm, limit_mm } => {
             if good {
-                format!("No open strip beside the boards is wider than {}.", small(limit_mm))
+                format!(
+                    "No open strip beside the boards is wider than {}.",
+                    small(limit_mm)
+                )
             } else {
                 format!(
                     "A strip of {} stays open beside the boards. Light grows algae there and mosquitoes breed: close it with a strip of board or a flap of liner.",
@@ -126,9 +130,7 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             small(foam_mm),
             small(low_mm)
         ),
-        StructureFact::SheetTooSmall => {
-            "The stock sheet is too small to cut a board or the cover from it.".to_owned()
-        }
+        StructureFact::SheetTooSmall => fact_sheet_too_small().to_owned(),
         StructureFact::CoverSag {
             sag_mm,
             limit_mm,
@@ -143,14 +145,15 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             if good && prop_rows == 0 {
                 figures
             } else if good {
-                format!("{figures} Props stand {} tall on the floor.", small(prop_height_mm))
+                format!(
+                    "{figures} Props stand {} tall on the floor.",
+                    small(prop_height_mm)
+                )
             } else {
                 format!("{figures} Prop it from below.")
             }
         }
-        StructureFact::CoverLight => {
-            "This cover lets light through. Lay black film or a second layer over it, or algae grow and mosquitoes find the way.".to_owned()
-        }
+        StructureFact::CoverLight => fact_cover_light().to_owned(),
         StructureFact::FloorLevel {
             drop_cm,
             limit_cm,
@@ -158,8 +161,8 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             by,
         } => {
             let how = match by {
-                LevelBy::SpiritLevel => "a spirit level on a straight edge",
-                LevelBy::WaterLevel => "a water level (a clear hose filled with water)",
+                LevelBy::SpiritLevel => fact_spirit_level(),
+                LevelBy::WaterLevel => fact_water_level(),
             };
             format!(
                 "The floor is {} out of level over {}; up to {} is taken. Level it with {how} before the liner goes in.",
@@ -178,12 +181,18 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
                 "Between braces the sides bulge {} (up to {} is taken) and bear {} of what wet softwood may.",
                 small(bulge_mm),
                 small(limit_mm),
-                show(Dimension::Percent, 100.0 * stress_mpa / stress_limit_mpa, units)
+                show(
+                    Dimension::Percent,
+                    100.0 * stress_mpa / stress_limit_mpa,
+                    units
+                )
             );
             if good {
                 figures
             } else {
-                format!("{figures} Set more braces or take thicker timber, and have a competent person look at it.")
+                format!(
+                    "{figures} Set more braces or take thicker timber, and have a competent person look at it."
+                )
             }
         }
         StructureFact::AskCompetentPerson { depth_cm, limit_cm } => format!(
@@ -205,7 +214,7 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
                     format!("It is rated for {} only.", load(rating))
                 }
                 (LoadStop::AboveRating | LoadStop::RatingUnknown, _) => {
-                    "Nobody has said what it carries.".to_owned()
+                    fact_above_rating().to_owned()
                 }
             };
             format!(

@@ -1,13 +1,9 @@
 //! What is wrong with an entry of a trial or a cell of its records, and what is allowed.
 
+use super::say::*;
 use super::{problem_line, problem_text, show};
 use crate::plan::{Dimension, Problem, ProblemKind, UnitSystem};
 use crate::trial::{TableProblem, TableProblemKind, TrialField, TrialProblem, TrialProblemKind};
-
-/// Over what is wrong with more than one field.
-pub const TRIAL_WAITS: &str = "The layout waits until these entries are mended.";
-/// Where cells of the records are wrong.
-pub const RESULT_WAITS: &str = "The result waits until these records are mended.";
 
 fn dimension(field: TrialField) -> Option<Dimension> {
     match field {
@@ -65,7 +61,7 @@ pub fn trial_problem(problem: &TrialProblem, units: UnitSystem) -> String {
             show(Dimension::Volume, *got, units),
             show(Dimension::Volume, *before, units)
         ),
-        TrialProblemKind::NoPlan => "There is no plan that this could differ from.".to_owned(),
+        TrialProblemKind::NoPlan => trial_problem_no_plan().to_owned(),
         TrialProblemKind::UnknownField { got } => format!("A plan has no field '{got}'."),
         TrialProblemKind::PlanProblems { problems } => problems
             .iter()
@@ -80,19 +76,16 @@ pub fn trial_problem(problem: &TrialProblem, units: UnitSystem) -> String {
 /// A line of a table that could not be read.
 pub fn table_problem(problem: &TableProblem, units: UnitSystem) -> String {
     let what = match &problem.kind {
-        TableProblemKind::NoRecords => "there is no line to read.".to_owned(),
+        TableProblemKind::NoRecords => table_problem_no_records().to_owned(),
         TableProblemKind::UnknownColumn { got } => {
             format!("the column '{got}' is not known and was left out.")
         }
-        TableProblemKind::NoFigures => {
-            "there is no column of head masses or litres. The first column is the container."
-                .to_owned()
-        }
+        TableProblemKind::NoFigures => table_problem_no_figures().to_owned(),
         TableProblemKind::TooManyCells { got, columns } => {
             format!("{got} cells, but the table has {columns} columns.")
         }
         TableProblemKind::TooManyLines { most } => format!("only {most} lines are read."),
-        TableProblemKind::OpenQuote => "a quotation mark is not closed.".to_owned(),
+        TableProblemKind::OpenQuote => table_problem_open_quote().to_owned(),
         TableProblemKind::Value(kind) => value(TrialField::RecordHead(0, 0), kind, units),
     };
     match (problem.line, problem.column) {

@@ -1,43 +1,31 @@
 //! What the records of a trial allow to be said, in words that a class understands.
 
+use super::say::*;
 use super::{pct, variant_of};
 use crate::plan::{Dimension, UnitSystem, significant};
 use crate::trial::{Conclusion, Measure, MeasureReport, Naive, PairRow, Refusal, TrialOutcome};
 
-/// Heading.
-pub const SAID: &str = "What the records say";
-/// Under the heading while nothing is recorded.
-pub const NOTHING_YET: &str = "Nothing is recorded yet.";
-/// Fold.
-pub const VARIANCE: &str = "Analysis of variance and checks";
-/// Name of a picture.
-pub const RESIDUALS: &str = "What the analysis does not explain, in order";
-/// Explains it.
-pub const RESIDUALS_NOTE: &str = "What is left over in each container, in order. Near the line: as chance scatters. The outermost two bear the numbers of their containers.";
-/// Explains the letters.
-pub const LETTERS: &str = "Variants that share a small letter cannot be told apart.";
-
 /// Name of a measure.
-pub const fn measure(measure: Measure) -> &'static str {
+pub fn measure(measure: Measure) -> &'static str {
     match measure {
-        Measure::HeadMass => "Head mass",
-        Measure::WaterPerKg => "Water per mass of heads",
+        Measure::HeadMass => measure_head_mass(),
+        Measure::WaterPerKg => measure_water_per_kg(),
     }
 }
 
 /// Name of the table of means.
-pub const fn means_of(of: Measure) -> &'static str {
+pub fn means_of(of: Measure) -> &'static str {
     match of {
-        Measure::HeadMass => "Mean head mass",
-        Measure::WaterPerKg => "Mean water per mass of heads",
+        Measure::HeadMass => means_of_head_mass(),
+        Measure::WaterPerKg => means_of_water_per_kg(),
     }
 }
 
 /// Name of the table of comparisons.
-pub const fn pairs_of(of: Measure) -> &'static str {
+pub fn pairs_of(of: Measure) -> &'static str {
     match of {
-        Measure::HeadMass => "Head mass compared",
-        Measure::WaterPerKg => "Water per mass compared",
+        Measure::HeadMass => pairs_of_head_mass(),
+        Measure::WaterPerKg => pairs_of_water_per_kg(),
     }
 }
 
@@ -119,28 +107,14 @@ fn pair_line(
 
 fn refusal(reason: Refusal) -> &'static str {
     match reason {
-        Refusal::NoRecords => NOTHING_YET,
-        Refusal::OneUnitEach => {
-            "Nothing can be said: all heads of a variant shared one container. Its heads are parts of one unit, not replicates, and what the container did cannot be told from what the variant did. Repeat the trial with at least two containers of each variant, better four."
-        }
-        Refusal::HeadsWithoutUnit => {
-            "Nothing can be said: heads were recorded without the container that they stood in. Heads of one container are alike for reasons of their own, so they may not count one by one. Write down the container of each head."
-        }
-        Refusal::OneTreatment => {
-            "Nothing can be compared yet: fewer than two variants have at least two containers with a figure."
-        }
-        Refusal::NothingLeftForError => {
-            "Nothing can be said: containers and blocks leave nothing to judge the spread by. More containers of each variant are needed."
-        }
-        Refusal::NotConnected => {
-            "Nothing can be said: so many containers are missing that variants and blocks cannot be taken apart."
-        }
-        Refusal::NoSpread => {
-            "Nothing can be said: all containers treated alike agree to the last digit, as copied figures do."
-        }
-        Refusal::BeyondMethod => {
-            "Nothing can be said: these figures lie beyond what the method covers."
-        }
+        Refusal::NoRecords => nothing_yet(),
+        Refusal::OneUnitEach => refusal_one_unit_each(),
+        Refusal::HeadsWithoutUnit => refusal_heads_without_unit(),
+        Refusal::OneTreatment => refusal_one_treatment(),
+        Refusal::NothingLeftForError => refusal_nothing_left_for_error(),
+        Refusal::NotConnected => refusal_not_connected(),
+        Refusal::NoSpread => refusal_no_spread(),
+        Refusal::BeyondMethod => refusal_beyond_method(),
     }
 }
 
@@ -219,9 +193,7 @@ pub fn dots(of: Measure) -> String {
 /// Explains that picture.
 pub fn dots_note(of: Measure) -> &'static str {
     match of {
-        Measure::HeadMass => {
-            "Small dots: heads. Rings: means of containers. Bar: mean of the variant with its interval."
-        }
-        Measure::WaterPerKg => "Rings: containers. Bar: mean of the variant with its interval.",
+        Measure::HeadMass => dots_note_head_mass(),
+        Measure::WaterPerKg => dots_note_water_per_kg(),
     }
 }

@@ -1,30 +1,42 @@
 //! The figures behind what is said of a trial, and what was checked.
 
+use super::say::*;
 use super::trial_result::{amount, between, named, p_is, p_value};
 use super::{letter, measured, pct};
 use crate::plan::{UnitSystem, significant};
 use crate::trial::{Analysis, Measure, Method, PairRow, Source, TrialOutcome};
 
 /// Columns of the means.
-pub const MEAN_HEADS: [&str; 6] = [
-    "Variant",
-    "Mean",
-    "Lies between",
-    "Containers",
-    "Heads",
-    "Letters",
-];
+pub fn mean_heads() -> [&'static str; 6] {
+    [
+        mean_heads_1(),
+        mean_heads_2(),
+        mean_heads_3(),
+        mean_heads_4(),
+        mean_heads_5(),
+        mean_heads_6(),
+    ]
+}
 /// Columns of the comparisons.
-pub const PAIR_HEADS: [&str; 4] = ["Compared", "Difference", "Lies between", "Chance"];
+pub fn pair_heads() -> [&'static str; 4] {
+    [
+        pair_heads_1(),
+        pair_heads_2(),
+        pair_heads_3(),
+        pair_heads_4(),
+    ]
+}
 /// Columns of the analysis of variance.
-pub const VARIANCE_HEADS: [&str; 6] = [
-    "Source",
-    "Degrees of freedom",
-    "Sum of squares",
-    "Mean square",
-    "F",
-    "P",
-];
+pub fn variance_heads() -> [&'static str; 6] {
+    [
+        variance_heads_1(),
+        variance_heads_2(),
+        variance_heads_3(),
+        variance_heads_4(),
+        variance_heads_5(),
+        variance_heads_6(),
+    ]
+}
 
 /// The table of means.
 pub fn mean_lines(
@@ -62,14 +74,10 @@ pub fn mean_note(analysis: &Analysis) -> String {
 }
 
 /// Under the table of comparisons.
-pub const fn pair_note(method: Method) -> &'static str {
+pub fn pair_note(method: Method) -> &'static str {
     match method {
-        Method::OneSpread => {
-            "Tukey's honest differences: their intervals and chances hold for all pairs together."
-        }
-        Method::OwnSpreads => {
-            "Differences of Games and Howell: each variant has a spread of its own; intervals and chances hold for all pairs together."
-        }
+        Method::OneSpread => pair_note_one_spread(),
+        Method::OwnSpreads => pair_note_own_spreads(),
     }
 }
 
@@ -91,10 +99,10 @@ pub fn pair_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Ve
 pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
     let line = |row: &crate::trial::TableRow| {
         let source = match row.source {
-            Source::Blocks => "Blocks",
-            Source::Treatments => "Variants",
-            Source::Units => "Containers alike (error)",
-            Source::Heads => "Heads of one container",
+            Source::Blocks => variance_lines_blocks(),
+            Source::Treatments => variance_lines_treatments(),
+            Source::Units => variance_lines_units(),
+            Source::Heads => variance_lines_heads(),
         };
         vec![
             source.to_owned(),
@@ -113,10 +121,8 @@ pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<S
     let mut lines = Vec::new();
     lines.push(
         match of {
-            Measure::HeadMass => {
-                "Sums of squares are in g². Variants are judged by containers, never by heads."
-            }
-            Measure::WaterPerKg => "Sums of squares are in (L/kg)².",
+            Measure::HeadMass => check_lines_head_mass(),
+            Measure::WaterPerKg => check_lines_water_per_kg(),
         }
         .to_owned(),
     );

@@ -2,8 +2,10 @@
 
 use super::built::{Built, built, built_inputs, built_method, built_name};
 use super::doses::doses_line;
+use super::figures::show;
 use super::findings::fine;
-use super::results::{saturation_line, show};
+use super::results::saturation_line;
+use super::say::*;
 use crate::advice::{Fact, Outcome};
 use crate::plan::{Dimension, UnitSystem};
 
@@ -108,29 +110,36 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
 }
 
 /// Names of the four parts of a working.
-pub const WORKING_PARTS: [&str; 4] = ["From", "By", "After", "How sure"];
+pub fn working_parts() -> [&'static str; 4] {
+    [
+        working_parts_1(),
+        working_parts_2(),
+        working_parts_3(),
+        working_parts_4(),
+    ]
+}
 
 /// The button that opens a working.
-pub const fn working_of(worked: Worked) -> &'static str {
+pub fn working_of(worked: Worked) -> &'static str {
     match worked {
-        Worked::Fill => "How the fill is worked out",
-        Worked::Dose => "How the dose is worked out",
-        Worked::Harvest => "How the harvest is worked out",
-        Worked::Water => "How the water is worked out",
-        Worked::Solution => "How EC, pH and saturation are worked out",
-        Worked::Nutrients => "How the nutrients are worked out",
-        Worked::Stocks => "How the stocks are worked out",
-        Worked::Boards => "How boards and pipes are worked out",
-        Worked::Days => "How each day is worked out",
-        Worked::Recipe => "How the recipe is worked out",
-        Worked::Strength => "How the fitting strength is worked out",
-        Worked::RawWater => "How the raw water is judged",
-        Worked::Drift => "How the drift of the pH is worked out",
-        Worked::Salt => "How the cost of salt is worked out",
-        Worked::NextCrops => "How the next crops are worked out",
-        Worked::Load => "How the weight is worked out",
-        Worked::Roots => "How the roots are worked out",
-        Worked::Mosquitoes => "How the mosquitoes are worked out",
+        Worked::Fill => working_of_fill(),
+        Worked::Dose => working_of_dose(),
+        Worked::Harvest => working_of_harvest(),
+        Worked::Water => working_of_water(),
+        Worked::Solution => working_of_solution(),
+        Worked::Nutrients => working_of_nutrients(),
+        Worked::Stocks => working_of_stocks(),
+        Worked::Boards => working_of_boards(),
+        Worked::Days => working_of_days(),
+        Worked::Recipe => working_of_recipe(),
+        Worked::Strength => working_of_strength(),
+        Worked::RawWater => working_of_raw_water(),
+        Worked::Drift => working_of_drift(),
+        Worked::Salt => working_of_salt(),
+        Worked::NextCrops => working_of_next_crops(),
+        Worked::Load => working_of_load(),
+        Worked::Roots => working_of_roots(),
+        Worked::Mosquitoes => working_of_mosquitoes(),
         Worked::Built(of) => built_name(of),
     }
 }
@@ -196,14 +205,14 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
             show(Dimension::Mass, season.head_g, units)
         ),
         Worked::Stocks => {
-            "Strength of each stock, volume you make up, and the coldest of the store.".to_owned()
+            inputs_stocks().to_owned()
         }
         Worked::Days => format!(
             "{} of solution at planting, the water drawn on each day, the shape of the container, and what the crop takes up; {} days in all.",
             volume(fill.volume_l),
             season.days.len().saturating_sub(1)
         ),
-        Worked::Recipe => "Targets of the recipe times its strength, less what the raw water brings; composition of each salt on your list.".to_owned(),
+        Worked::Recipe => inputs_recipe().to_owned(),
         Worked::Strength => format!(
             "Water of {} of fresh heads, uptake by the crop, and {} at planting; the end of the season at each trial strength.",
             show(Dimension::WaterUse, season.water_per_kg_l, units),
@@ -217,7 +226,7 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
             "Cations and anions that the crop takes up, and a pH of {} at planting.",
             fine(outcome.solution.ph)
         ),
-        Worked::Salt => "Sodium and chloride of raw water and fertilizer, and the water that leaves through the crop while they stay.".to_owned(),
+        Worked::Salt => inputs_salt().to_owned(),
         Worked::NextCrops => format!(
             "What is left at harvest: {}, and {} of EC.",
             volume(season.left_l),
