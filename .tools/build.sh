@@ -25,6 +25,9 @@ fi
 export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="$small -Clink-arg=--emit-relocs"
 export WASM_BINDGEN_PROGRAM=$wasm_bindgen_dir/bin/wasm-bindgen PARTS_FOLDER=$root/target/parts
 PATH=$root/.tools/bin:$PATH
+export SLACKWATER_TEXTS=$root/target/texts
+# Cargo does not know of these files: it writes them only when it runs .tools/words.rs.
+[ -e "$SLACKWATER_TEXTS/en.txt" ] || touch .tools/words.rs
 cargo fetch --locked --quiet
 # Offline, so that Trunk never looks for newer or other tools than the pinned ones on PATH.
 # NO_COLOR=1, a common habit, is no value that Trunk understands; a failed build needs no backtrace of it.

@@ -4,13 +4,36 @@
 
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
-import { join, sep } from "node:path";
+import { basename, join, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { placeParts, replace } from "./parts.mjs";
 
 const WORKER = fileURLToPath(new URL("../src/app/browser/worker.js", import.meta.url));
 const digest = (kind, bytes, form) => createHash(kind).update(bytes).digest(form);
 const integrity = (bytes) => `sha384-${digest("sha384", bytes, "base64")}`;
+
+const TEXTS = fileURLToPath(new URL("../target/texts", import.meta.url));
+const escaped = (text) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
+
+/** Places the texts that the build wrote for each language, and names them in the page. */
+function placeTexts(folder, page) {
+  const languages = {};
+  for (const name of readdirSync(TEXTS).filter((name) => name.endsWith(".txt")).sort()) {
+    const key = basename(name, ".txt");
+    const bytes = readFileSync(join(TEXTS, name));
+    const file = `${key}-${digest("sha256", bytes, "hex").slice(0, 16)}.txt`;
+    writeFileSync(join(folder, file), bytes);
+    const boot = JSON.parse(readFileSync(join(TEXTS, `${key}.json`), "utf8"));
+    languages[key] = { file, integrity: integrity(bytes), boot };
+  }
+  let text = page;
+  for (const [say, words] of Object.entries(languages.en.boot)) {
+    text = text.replace(`data-say="${say}"></p>`, () => `data-say="${say}">${escaped(words)}</p>`);
+  }
+  const silent = Object.entries(languages).map(([key, { boot }]) => `<p lang="${key}">${escaped(boot["no-script"])}</p>`);
+  text = replace(text, "<noscript></noscript>", `<noscript>${silent.join("")}</noscript>`);
+  return replace(text, ' data-wasm="', ` data-texts="${escaped(JSON.stringify(languages))}" data-wasm="`);
+}
 
 /** An old boot.js in a browser's cache must never meet a new page: its name changes with it. */
 export function sealPage(folder) {
@@ -25,6 +48,7 @@ export function sealPage(folder) {
   renameSync(join(folder, "boot.js"), join(folder, boot));
   text = replace(text, 'src="./boot.js"', `src="./${boot}" integrity="${hashOf(boot)}"`);
   text = replace(text, `data-wasm="${wasm}"`, `data-wasm="${wasm}" data-wasm-integrity="${hashOf(wasm)}"`);
+  text = placeTexts(folder, text);
   const preload = (name) => `<link rel="modulepreload" href="./${name}" integrity="${hashOf(name)}">`;
   text = replace(text, `<link rel="modulepreload" href="./${js}">`, preload(js) + preload(loader));
   writeFileSync(page, text);

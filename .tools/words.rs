@@ -4,6 +4,10 @@
 //! - `say.rs`: a typed function or structure for each message, so that a text that is missing, or one
 //!   that wants other figures, does not compile.
 //! - `<language>.txt`: the same messages in the order of those functions, one a line, made short.
+//! - `<language>.json`: the messages whose key begins with `boot-`, which are read before the program is
+//!   there; they are in neither of the others.
+//!
+//! The folder that the environment names in `SLACKWATER_TEXTS` gets the last two as well.
 //!
 //! Only a part of the syntax is allowed: messages with text, variables, string literals and selectors
 //! on a variable. Everything else is refused with the place where it stands.
@@ -20,6 +24,8 @@ use fluent_syntax::parser::parse;
 
 /// The language that all others are held to.
 const FIRST: &str = "en";
+/// How the keys begin of what is read before the program is there.
+const EARLY: &str = "boot-";
 /// Marks of the short form; `src/app/words/say.rs` reads them.
 const ARGUMENT: char = '\u{1}';
 const SELECT: char = '\u{2}';
@@ -70,7 +76,7 @@ fn write_all(folder: &Path) -> Result<(), Vec<Failure>> {
     let first = sources
         .get(FIRST)
         .ok_or_else(|| alone(format!("{FIRST}.ftl is missing")))?;
-    let first = messages(FIRST, first)?;
+    let (early, first) = parted(messages(FIRST, first)?);
     let variables: Vec<Vec<&str>> = first.iter().map(|text| variables(&text.value)).collect();
     write_if_new(
         &out.join("say.rs"),
@@ -79,16 +85,28 @@ fn write_all(folder: &Path) -> Result<(), Vec<Failure>> {
     .map_err(|error| alone(error.to_string()))?;
     let mut failures = Vec::new();
     for (language, source) in &sources {
-        match messages(language, source)
-            .and_then(|texts| packed(language, &texts, &first, &variables))
-        {
-            Ok(lines) => {
-                let name = format!("{language}.txt");
+        let both = messages(language, source).and_then(|texts| {
+            let (own_early, texts) = parted(texts);
+            let none = vec![Vec::new(); early.len()];
+            let before = packed(language, &own_early, &early, &none);
+            let lines = packed(language, &texts, &first, &variables);
+            match (before, lines) {
+                (Ok(before), Ok(lines)) => Ok((json(&early, &before), lines)),
+                (before, lines) => {
+                    let failures = [before.err(), lines.err()];
+                    Err(failures.into_iter().flatten().flatten().collect())
+                }
+            }
+        });
+        match both {
+            Ok((before, lines)) => {
                 let mut folders = vec![out.clone()];
                 folders.extend(env::var_os("SLACKWATER_TEXTS").map(PathBuf::from));
                 for folder in folders {
+                    let file = |end: &str| folder.join(format!("{language}.{end}"));
                     let written = fs::create_dir_all(&folder)
-                        .and_then(|()| write_if_new(&folder.join(&name), &lines));
+                        .and_then(|()| write_if_new(&file("txt"), &lines))
+                        .and_then(|()| write_if_new(&file("json"), &before));
                     failures.extend(written.err().map(|error| error.to_string()));
                 }
             }
@@ -100,6 +118,22 @@ fn write_all(folder: &Path) -> Result<(), Vec<Failure>> {
     } else {
         Err(failures)
     }
+}
+
+/// What is read before the program is there, and all else.
+fn parted(texts: Vec<Text>) -> (Vec<Text>, Vec<Text>) {
+    texts
+        .into_iter()
+        .partition(|text| text.key.starts_with(EARLY))
+}
+
+/// An object with a member for each text, in the order of the lines.
+fn json(texts: &[Text], lines: &str) -> String {
+    let quoted = |text: &str| format!("\"{}\"", text.replace('\\', "\\\\").replace('"', "\\\""));
+    let members = texts.iter().zip(lines.lines());
+    let members = members
+        .map(|(text, line)| format!("{}:{}", quoted(&text.key[EARLY.len()..]), quoted(line)));
+    format!("{{{}}}\n", members.collect::<Vec<_>>().join(","))
 }
 
 /// Leaves a file alone that is as it should be, so that nothing is built anew because of it.

@@ -25,13 +25,14 @@ use leptos::prelude::*;
 
 use bench::{Piece, fetch_plan, plan_part};
 use browser::Found;
-use browser::dom::{Node, el, given, given_or, several};
+use browser::dom::{Node, el, given, given_or, live, several};
 use browser::part::part;
 use state::App;
 
 /// Puts the page into the document.
 pub fn mount() {
     console_error_panic_hook::set_once();
+    browser::speak_first();
     let found = Found::look();
     // Nothing may move on a page that shows a plan at once: it stands when all of it is here.
     let at_once = found.store.open.is_some() || browser::fragment().is_some();
@@ -69,6 +70,15 @@ fn page(found: Found) -> Node {
     browser::on_drop(move |file| hand_on::take_file(app, file));
     let shown =
         move |piece: Piece, focus: fn()| part(fetch_plan, move || plan_part(app, piece), focus);
+    // Another language describes all of it anew.
+    live(move || {
+        app.language.track();
+        content(app, shown)
+    })
+}
+
+/// All that stands on the page.
+fn content(app: App, shown: impl Fn(Piece, fn()) -> Node + Copy + 'static) -> Node {
     several()
         .child(shelf::header())
         .child(shelf::notices())

@@ -56,6 +56,7 @@ pub fn header() -> Node {
                                 ),
                         ),
                 )
+                .child(languages())
                 .child(given(
                     move || app.plan_is_open(),
                     move || {
@@ -127,6 +128,28 @@ pub fn header() -> Node {
                     )
             },
         ))
+}
+
+/// The choice of the language, each by its own name.
+fn languages() -> Node {
+    let app = app();
+    let spoken = app.language.get_untracked();
+    let options = browser::languages().into_iter().map(|(key, name)| {
+        el("option")
+            .attr("value", key.clone())
+            .attr("lang", key.clone())
+            .attr("selected", key == spoken)
+            .child(name)
+    });
+    el("label")
+        .class("units")
+        .child(el("span").child(words::language_label()))
+        .child(
+            el("select")
+                .id("language")
+                .on_value("change", move |key| app.choose_language(&key))
+                .child(options.collect::<Node>()),
+        )
 }
 
 /// The kept plans: open or delete one.

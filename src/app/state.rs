@@ -21,6 +21,7 @@ pub use notes::{Note, Remark};
 
 use super::browser::{self, Found};
 use super::building::Paper;
+use super::words;
 use crate::catalog::Keyed;
 use crate::plan::notebook::Notebook;
 use crate::plan::trial::Trial;
@@ -102,6 +103,8 @@ pub struct State {
     typing: StoredValue<bool>,
     /// The units.
     pub units: Memo<UnitSystem>,
+    /// Key of the language. The words themselves follow nothing: whatever shows them follows this.
+    pub language: RwSignal<&'static str>,
     /// The step whose form is shown.
     pub step: RwSignal<Step>,
     /// Day shown in the drawing; `None` is the last.
@@ -216,6 +219,7 @@ impl App {
             written,
             typing,
             units,
+            language: RwSignal::new(words::language()),
             step: RwSignal::new(Step::Container),
             day: RwSignal::new(None),
             deleted: RwSignal::new(None),
@@ -321,6 +325,16 @@ impl App {
     pub fn choose_units(self, units: UnitSystem) {
         self.store
             .update(|store| units.key().clone_into(&mut store.units));
+    }
+
+    /// Speaks another language; no plan changes.
+    pub fn choose_language(self, key: &str) {
+        browser::choose_language(key, self.keeps.get_untracked(), move |spoken| {
+            if spoken {
+                self.language.set(words::language());
+                browser::focus_soon("language");
+            }
+        });
     }
 
     /// Shows the form that holds a field and moves the focus to it.

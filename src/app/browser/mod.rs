@@ -1,11 +1,13 @@
 //! The only place that touches the browser: document, storage, clock, printing.
 
 pub mod dom;
+mod language;
 pub mod part;
 mod storage;
 mod system;
 mod update;
 
+pub use language::{choose_language, languages, speak_first};
 pub use storage::{
     Found, Written, forget_set_aside, keep, next_set_aside, on_change_elsewhere, stored_elsewhere,
 };
@@ -166,7 +168,7 @@ pub fn prefers_us_units() -> bool {
     leptos::prelude::window()
         .navigator()
         .language()
-        .is_some_and(|language| language == "en-US")
+        .is_some_and(|language| language.ends_with("-US"))
 }
 
 /// Whether the reader asks for as little movement as can be.

@@ -16,6 +16,8 @@ pub fn fragment() -> Option<String> {
     let document = leptos::prelude::document();
     let hash = document.location()?.hash().ok()?;
     let fragment = hash.strip_prefix('#')?;
+    // A link names the language that it was made in; `boot.js` has looked at that.
+    let fragment = fragment.split('.').next()?;
     let is_place = document.get_element_by_id(fragment).is_some();
     (!fragment.is_empty() && !is_place).then(|| fragment.to_owned())
 }
@@ -29,7 +31,7 @@ pub fn clear_fragment() {
 }
 
 /// A member of an object that older browsers, or pages without encryption, do not have.
-fn member(of: &JsValue, name: &str) -> Option<JsValue> {
+pub(super) fn member(of: &JsValue, name: &str) -> Option<JsValue> {
     js_sys::Reflect::get(of, &name.into())
         .ok()
         .filter(JsValue::is_truthy)

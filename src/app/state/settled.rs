@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::{App, Latest};
 use crate::app::browser;
+use crate::app::words;
 
 impl App {
     /// Keeps the plans whenever they change, where the browser lets it.
@@ -35,6 +36,7 @@ impl App {
             self.engine.track();
             self.plan.track();
             self.outcome.track();
+            self.language.track();
         };
         let settle = move || {
             let outcome = self.outcome.get_untracked();
@@ -45,7 +47,7 @@ impl App {
                 let link = self
                     .plan
                     .with_untracked(|plan| (engine.link)(plan.as_ref()?))?;
-                Some(format!("{}#{link}", browser::page_address()))
+                Some(format!("{}#{link}{}", browser::page_address(), spoken()))
             });
             if self.address.with_untracked(|known| *known != address) {
                 self.address.set(address);
@@ -58,6 +60,15 @@ impl App {
     /// The outcome, a frame behind that of the figures.
     pub fn settled_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
         self.settled.with(read)
+    }
+}
+
+/// What a link says of the language that it was made in: nothing of the first one. In capitals,
+/// which a QR code packs like the letters before it.
+fn spoken() -> String {
+    match words::language() {
+        "en" | "" => String::new(),
+        language => format!(".{}", language.to_ascii_uppercase()),
     }
 }
 

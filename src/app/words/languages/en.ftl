@@ -2,9 +2,6 @@
 
 ## figures
 
-# The name of the language in itself.
-language-name = English
-
 # Symbol of the inch.
 unit-inch = in
 
@@ -65,7 +62,29 @@ date = { $day } { $month } { $year }
 # Several things; before: all but the last, with commas.
 list-and = { $before } and { $last }
 
+## boot
+
+# The name of the language in itself. What begins with boot- is read before the program is there.
+boot-name = English
+
+boot-loading = Slackwater is loading…
+
+# Shown when loading takes long.
+boot-late = This takes longer than it should. On a slow connection, wait a little more; otherwise reload the page, or try a newer browser. What this browser keeps of yours is untouched.
+
+boot-no-script = Slackwater cannot start while JavaScript is switched off in this browser. Switch it on, then reload the page.
+
+boot-failed = Slackwater could not be loaded. Check the connection, then try again. What this browser keeps of yours is untouched.
+
+boot-too-old = Slackwater cannot run in this browser: WebAssembly is missing or switched off. Try a newer browser.
+
+# Button.
+boot-again = Try again
+
 ## mod
+
+# Label of the choice of language.
+language-label = Language
 
 step-container = Container
 
