@@ -327,6 +327,15 @@ impl App {
             .update(|store| units.key().clone_into(&mut store.units));
     }
 
+    /// Whether the day of sowing is over by the device's clock.
+    pub fn sowing_is_past(self) -> bool {
+        let sown = |outcome: &Latest| {
+            let outcome = outcome.as_ref()?;
+            Some(outcome.calendar.seeding < browser::today())
+        };
+        self.settled_with(sown).unwrap_or(false)
+    }
+
     /// Speaks another language; no plan changes.
     pub fn choose_language(self, key: &str) {
         browser::choose_language(key, self.keeps.get_untracked(), move |spoken| {

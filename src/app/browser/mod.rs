@@ -66,6 +66,21 @@ pub fn close_fold(id: &str) {
     }
 }
 
+/// Opens a fold and moves the keyboard focus to it.
+pub fn open_fold(id: &str) {
+    let Some(fold) = leptos::prelude::document().get_element_by_id(id) else {
+        return;
+    };
+    let _ = fold.set_attribute("open", "");
+    fold.scroll_into_view();
+    if let Ok(Some(summary)) = fold.query_selector("summary")
+        && let Ok(summary) = summary.dyn_into::<web_sys::HtmlElement>()
+    {
+        // It is there or not; both are fine.
+        let _ = summary.focus();
+    }
+}
+
 /// A number from 0 to below 1 that nobody foresees.
 pub fn chance() -> f64 {
     js_sys::Math::random()

@@ -95,7 +95,8 @@ fn choice_box(field: Field, options: Options, pick: PickKey, choose: ChooseKey) 
     })
 }
 
-/// A list whose choice fills in other fields and is then forgotten.
+/// A list whose choice fills in other fields; it shows the one that stands in them, as long as none of
+/// them is changed.
 pub fn preset_field<T>(
     id: &'static str,
     label: &'static str,
@@ -106,14 +107,31 @@ where
     T: Keyed + Worded + Send + Sync,
 {
     let app = app();
+    let filled_in = move || {
+        app.plan.with_untracked(|plan| {
+            let plan = plan.as_ref()?;
+            let same = |item: &&T| {
+                let mut filled = plan.clone();
+                choose(&mut filled, **item);
+                filled == *plan
+            };
+            T::ALL.iter().find(same).map(|item| item.key().to_owned())
+        })
+    };
+    let chosen = Memo::new(move |_| {
+        // A frame after what is typed.
+        app.written.track();
+        app.settled_with(|_| ());
+        filled_in().unwrap_or_default()
+    });
     el("div")
         .class("field")
         .child(el("label").attr("for", id).child(label))
         .child(
             el("select")
                 .id(id)
-                // The list fills in; it does not say what stands there now.
-                .on_pick(move |key| {
+                .value_live(move || chosen.get())
+                .on_value("change", move |key| {
                     if let Some(item) = T::from_key(&key) {
                         app.edit(|plan| choose(plan, item));
                     }
@@ -121,13 +139,18 @@ where
                 .child(
                     el("option")
                         .attr("value", "")
-                        .attr("selected", true)
+                        .attr_live("selected", move || chosen.get().is_empty())
                         .child(first),
                 )
                 .child(
                     options::<T>()
                         .into_iter()
-                        .map(|(key, word)| el("option").attr("value", key).child(word))
+                        .map(|(key, word)| {
+                            el("option")
+                                .attr("value", key)
+                                .attr_live("selected", move || chosen.get() == key)
+                                .child(word)
+                        })
                         .collect::<Node>(),
                 ),
         )

@@ -12,7 +12,7 @@ mod salts;
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, button, el, given, live};
+use crate::app::browser::dom::{Node, action, button, el, given, live};
 
 use super::browser;
 use super::state::{Step, app};
@@ -49,7 +49,14 @@ pub fn forms() -> Node {
                                 .id(heading_id(step))
                                 .child(words::step_question(step)),
                         )
-                        .child(el("p").class("hint").child(words::not_sure()))
+                        .child(
+                            el("p")
+                                .class("hint")
+                                .child(format!("{} ", words::not_sure()))
+                                .child(action("quiet explain", words::words_explained(), || {
+                                    browser::open_fold("glossary")
+                                })),
+                        )
                         .child(match step {
                             Step::Container => container::container_form(),
                             Step::Crop => crop::crop_form(),

@@ -226,6 +226,9 @@ fn message(note: Note, field: Field, units: UnitSystem) -> Option<Node> {
                 .child(words::problem_text(&problem, units)),
         );
     }
+    if field == Field::Date && app().sowing_is_past() {
+        return Some(el("span").class("care").child(words::sowing_past()));
+    }
     Some(match note.remark? {
         Remark::Assumed(value) => el("span")
             .class("hint")

@@ -72,6 +72,10 @@ pub fn calendar() -> Node {
         .class("part")
         .id("calendar")
         .child(el("h3").child(words::calendar()))
+        .child(live(move || {
+            app.sowing_is_past()
+                .then(|| el("p").class("care").child(words::sowing_past()))
+        }))
         .child(el("ol").class("events").child(live(entries)))
         .child(
             el("p").child(

@@ -76,9 +76,13 @@ impl App {
         self.open_plan(id);
     }
 
-    /// Opens a copy of a ready example.
+    /// Opens a copy of a ready example, in its own season but not in the past.
     pub fn add_example(self, example: Example) {
-        self.add(example.plan());
+        let mut plan = example.plan();
+        if let Entry::Text(date) = &plan.crop.date {
+            plan.crop.date = Entry::Text(next_time(date, &browser::today()));
+        }
+        self.add(plan);
     }
 
     /// Opens a plan of the grower's own: the bucket, planted today.
@@ -134,6 +138,20 @@ impl App {
     }
 }
 
+/// A date, year-month-day, in the first of the years to come in which it is not before today.
+fn next_time(date: &str, today: &str) -> String {
+    let (Some(year), Some(this_year)) = (year(date), year(today)) else {
+        return date.to_owned();
+    };
+    let of_year = &date[4..];
+    let later = u32::from(of_year < &today[4..]);
+    format!("{:04}{of_year}", year.max(this_year + later))
+}
+
+fn year(date: &str) -> Option<u32> {
+    date.get(..4)?.parse().ok()
+}
+
 /// A number that none has.
 fn next_id(ids: impl Iterator<Item = u32>) -> u32 {
     ids.max().unwrap_or(0).saturating_add(1)
@@ -150,6 +168,23 @@ pub(super) fn add_new<K, T: PartialEq>(
         if kept.iter().all(|kept| *parts(kept).1 != one) {
             let id = next_id(kept.iter().map(|kept| parts(kept).0));
             kept.push(keep(id, one));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::next_time;
+
+    #[test]
+    fn a_ready_plan_is_never_planted_in_the_past() {
+        for (today, planted) in [
+            ("2026-11-26", "2027-02-01"),
+            ("2027-02-01", "2027-02-01"),
+            ("2027-02-02", "2028-02-01"),
+            ("2030-01-31", "2030-02-01"),
+        ] {
+            assert_eq!(next_time("2027-02-01", today), planted);
         }
     }
 }

@@ -145,18 +145,6 @@ impl Node {
         self.listen(event, Rc::new(handler))
     }
 
-    /// Answers a choice from a list that says nothing afterwards: it shows its first, empty line.
-    pub fn on_pick(self, handler: impl Fn(String) + 'static) -> Self {
-        let handler = move |event: web_sys::Event| {
-            handler(value_of(&event));
-            if let Some(list) = event.target() {
-                // A list has a value.
-                let _ = js_sys::Reflect::set(&list, &"value".into(), &"".into());
-            }
-        };
-        self.listen("change", Rc::new(handler))
-    }
-
     /// Answers the opening and closing of a fold.
     pub fn on_toggle(self, handler: impl Fn(bool) + 'static) -> Self {
         let handler = move |event: web_sys::Event| {

@@ -2425,3 +2425,11 @@ forecast-heads-2 = by the plan alone
 
 # Heads of the table.
 forecast-heads-3 = after your readings
+
+## hints
+
+# Under a date and beside the dates.
+sowing-past = The day of sowing is already past. Choose a later date, or count on older seedlings.
+
+# Button under the question of a step: opens the glossary.
+words-explained = What do the words mean?
