@@ -115,7 +115,8 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                             ),
                         )
                         .child(
-                            app.sowing_is_past()
+                            app()
+                                .sowing_is_past()
                                 .then(|| el("p").child(words::sowing_past())),
                         )
                         .child(el("p").child(words::card_expect(outcome, units))),

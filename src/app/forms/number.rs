@@ -27,13 +27,13 @@ fn quantity_box(field: Field) -> Node {
         typed.get().unwrap_or_else(|| {
             app.written.track();
             match untrack(|| app.entry(field)) {
-                Entry::Number(value) => dimension.text(value, app.units.get()),
+                Entry::Number(value) => words::number(dimension.text(value, app.units.get())),
                 Entry::Text(text) => text,
             }
         })
     };
     let type_in = move |text: String| {
-        let entry = match read_text(field, &text, app.units.get_untracked()) {
+        let entry = match read_text(field, &words::as_typed(&text), app.units.get_untracked()) {
             Ok(value) => Entry::from(value),
             Err(_) => Entry::Text(text.clone()),
         };

@@ -240,7 +240,7 @@ fn value(
         .limits()
         .map_or(Dimension::Factor, |limits| limits.dimension);
     let written = value.map_or_else(String::new, |value| match value {
-        Entry::Number(number) => dimension.text(*number, units),
+        Entry::Number(number) => words::number(dimension.text(*number, units)),
         Entry::Text(text) => text.clone(),
     });
     let list = list_of(field);

@@ -78,7 +78,7 @@ fn sheet(shown: &Shown, outcome: &TrialOutcome, missing: &'static str) -> Node {
             .map(|head| words::with_unit(&words::head_number(head), Dimension::Mass, units)),
     );
     let cell = |entry: &crate::plan::Entry, dimension: Dimension| match entry {
-        crate::plan::Entry::Number(value) => dimension.text(*value, units),
+        crate::plan::Entry::Number(value) => words::number(dimension.text(*value, units)),
         crate::plan::Entry::Text(text) => text.clone(),
     };
     let lines = outcome.units.iter().zip(&shown.trial.records);

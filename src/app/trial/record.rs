@@ -189,7 +189,7 @@ fn cell(
         _ => return Node::default(),
     };
     let text = match entry {
-        Entry::Number(value) => dimension.text(*value, units),
+        Entry::Number(value) => words::number(dimension.text(*value, units)),
         Entry::Text(text) => text.clone(),
     };
     let unit = records.get(place).map_or("", |it| it.unit.text());

@@ -5,7 +5,7 @@
 use super::figures::{date, show};
 use super::say::*;
 use crate::advice::{EventKind, Outcome, PipeVerdict, Saturation, TargetReached};
-use crate::plan::{Dimension, UnitSystem, figure, significant};
+use crate::plan::{Dimension, UnitSystem, significant};
 use crate::season::MajorNutrient;
 
 use super::doses::doses_line;

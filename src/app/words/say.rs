@@ -58,6 +58,17 @@ pub fn number(written: impl std::fmt::Display) -> String {
     }
 }
 
+/// A number as somebody typed it, for the core: where a comma is the decimal mark, a single comma is
+/// one, even before three digits.
+pub fn as_typed(text: &str) -> String {
+    let mark = TABLE.get().decimal_mark;
+    if mark != '.' && text.matches(mark).count() == 1 && !text.contains('.') {
+        text.replace(mark, ".")
+    } else {
+        text.to_owned()
+    }
+}
+
 fn whole(place: usize) -> &'static str {
     TABLE.get().texts.get(place).copied().unwrap_or_default()
 }

@@ -31,10 +31,17 @@ const LENGTH: &[Unit] = &[
             "centimetres",
             "centimeter",
             "centimeters",
+            "centímetro",
+            "centímetros",
         ],
         1.0,
     ),
-    unit(&["in", "inch", "inches", "\"", "”", "″"], 2.54),
+    unit(
+        &[
+            "in", "inch", "inches", "\"", "”", "″", "pulg", "pulgada", "pulgadas",
+        ],
+        2.54,
+    ),
     unit(
         &[
             "mm",
@@ -42,20 +49,37 @@ const LENGTH: &[Unit] = &[
             "millimetres",
             "millimeter",
             "millimeters",
+            "milímetro",
+            "milímetros",
         ],
         0.1,
     ),
-    unit(&["m", "metre", "metres", "meter", "meters"], 100.0),
-    unit(&["ft", "foot", "feet", "'", "’", "′"], 30.48),
+    unit(
+        &["m", "metre", "metres", "meter", "meters", "metro", "metros"],
+        100.0,
+    ),
+    unit(&["ft", "foot", "feet", "'", "’", "′", "pie", "pies"], 30.48),
 ];
 const ELEVATION: &[Unit] = &[
-    unit(&["m", "metre", "metres", "meter", "meters"], 1.0),
-    unit(&["ft", "foot", "feet", "'", "’", "′"], 0.3048),
+    unit(
+        &["m", "metre", "metres", "meter", "meters", "metro", "metros"],
+        1.0,
+    ),
+    unit(
+        &["ft", "foot", "feet", "'", "’", "′", "pie", "pies"],
+        0.3048,
+    ),
     unit(&["km"], 1000.0),
 ];
 const VOLUME: &[Unit] = &[
-    unit(&["L", "litre", "litres", "liter", "liters"], 1.0),
-    unit(&["gal", "gallon", "gallons"], LITRES_PER_GALLON),
+    unit(
+        &["L", "litre", "litres", "liter", "liters", "litro", "litros"],
+        1.0,
+    ),
+    unit(
+        &["gal", "gallon", "gallons", "galón", "galon", "galones"],
+        LITRES_PER_GALLON,
+    ),
     unit(
         &[
             "mL",
@@ -63,19 +87,36 @@ const VOLUME: &[Unit] = &[
             "millilitres",
             "milliliter",
             "milliliters",
+            "mililitro",
+            "mililitros",
         ],
         0.001,
     ),
-    unit(&["qt", "quart", "quarts"], LITRES_PER_GALLON / 4.0),
-    unit(&["pt", "pint", "pints"], LITRES_PER_GALLON / 8.0),
-    unit(&["fl oz", "floz"], LITRES_PER_GALLON / 128.0),
+    unit(
+        &["qt", "quart", "quarts", "cuarto", "cuartos"],
+        LITRES_PER_GALLON / 4.0,
+    ),
+    unit(
+        &["pt", "pint", "pints", "pinta", "pintas"],
+        LITRES_PER_GALLON / 8.0,
+    ),
+    unit(
+        &["fl oz", "floz", "oz líq", "oz líq.", "oz liq"],
+        LITRES_PER_GALLON / 128.0,
+    ),
     unit(&["m3", "m³"], 1000.0),
 ];
 const MASS: &[Unit] = &[
-    unit(&["g", "gram", "grams"], 1.0),
-    unit(&["oz", "ounce", "ounces"], GRAMS_PER_OUNCE),
-    unit(&["kg", "kilogram", "kilograms"], 1000.0),
-    unit(&["lb", "lbs", "pound", "pounds"], GRAMS_PER_OUNCE * 16.0),
+    unit(&["g", "gram", "grams", "gramo", "gramos"], 1.0),
+    unit(&["oz", "ounce", "ounces", "onza", "onzas"], GRAMS_PER_OUNCE),
+    unit(
+        &["kg", "kilogram", "kilograms", "kilogramo", "kilogramos"],
+        1000.0,
+    ),
+    unit(
+        &["lb", "lbs", "pound", "pounds", "libra", "libras"],
+        GRAMS_PER_OUNCE * 16.0,
+    ),
     unit(&["mg"], 0.001),
 ];
 const TEMPERATURE: &[Unit] = &[
@@ -86,7 +127,7 @@ const TEMPERATURE: &[Unit] = &[
         offset: -160.0 / 9.0,
     },
 ];
-const PERCENT: &[Unit] = &[unit(&["%", "percent", "per cent"], 1.0)];
+const PERCENT: &[Unit] = &[unit(&["%", "percent", "per cent", "por ciento"], 1.0)];
 const CONDUCTIVITY: &[Unit] = &[
     unit(&["mS/cm", "ms", "ds/m"], 1.0),
     unit(&["µS/cm", "μs/cm", "us/cm", "µs", "μs", "us"], 0.001),
@@ -122,15 +163,15 @@ const PHOTON_FLUX: &[Unit] = &[unit(
     1.0,
 )];
 const HOURS: &[Unit] = &[
-    unit(&["h", "hour", "hours", "hr"], 1.0),
-    unit(&["min", "minutes"], 1.0 / 60.0),
+    unit(&["h", "hour", "hours", "hr", "hora", "horas"], 1.0),
+    unit(&["min", "minutes", "minutos"], 1.0 / 60.0),
 ];
 const DAYS: &[Unit] = &[
-    unit(&["days", "d", "day"], 1.0),
-    unit(&["weeks", "week", "wk"], 7.0),
+    unit(&["days", "d", "day", "día", "días", "dia", "dias"], 1.0),
+    unit(&["weeks", "week", "wk", "semana", "semanas"], 7.0),
 ];
 const LATITUDE: &[Unit] = &[
-    unit(&["°", "deg", "degrees", "n", "°n"], 1.0),
+    unit(&["°", "deg", "degrees", "n", "°n", "grados"], 1.0),
     unit(&["s", "°s"], -1.0),
 ];
 const CARBON_DIOXIDE: &[Unit] = &[unit(&["ppm", "µmol/mol"], 1.0)];
