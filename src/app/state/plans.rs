@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::{App, Deleted, Step};
-use crate::app::browser;
+use crate::app::{browser, words};
 use crate::plan::{Entry, Example, Kept, Plan};
 
 impl App {
@@ -79,6 +79,7 @@ impl App {
     /// Opens a copy of a ready example, in its own season but not in the past.
     pub fn add_example(self, example: Example) {
         let mut plan = example.plan();
+        plan.name = words::example_name(example).to_owned();
         if let Entry::Text(date) = &plan.crop.date {
             plan.crop.date = Entry::Text(next_time(date, &browser::today()));
         }

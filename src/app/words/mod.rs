@@ -129,6 +129,16 @@ pub fn example(example: Example) -> &'static str {
     }
 }
 
+/// The name that a plan made from a ready example begins with.
+pub fn example_name(example: Example) -> &'static str {
+    match example {
+        Example::Bottle => example_name_bottle(),
+        Example::Bucket => example_name_bucket(),
+        Example::CoveredTank => example_name_covered_tank(),
+        Example::FloatingBoards => example_name_floating_boards(),
+    }
+}
+
 /// One line about a ready example.
 pub fn example_more(example: Example) -> &'static str {
     match example {

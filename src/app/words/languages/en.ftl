@@ -2433,3 +2433,12 @@ sowing-past = The day of sowing is already past. Choose a later date, or count o
 
 # Button under the question of a step: opens the glossary.
 words-explained = What do the words mean?
+
+# The names of plans made from the ready ones. In English they are those of the ready plans, which keeps links short.
+example-name-bottle = Sandpiper School: a bottle on the porch
+
+example-name-bucket = Sandpiper School: three heads in a bucket
+
+example-name-covered-tank = Sandpiper School: the covered tank
+
+example-name-floating-boards = Sandpiper School: the long tank with boards
