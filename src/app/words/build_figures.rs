@@ -1,12 +1,13 @@
 //! Figures and parts of a tank that is built.
 
 use super::choices::Worded;
-use super::figures::show;
+use super::figures::{rounded, show};
 use super::say::*;
 use crate::advice::{
-    BoardsOutcome, BuildOutcome, Fact, LayoutOutcome, LevelBy, Outcome, StructureFact,
+    BoardsOutcome, BuildOutcome, Fact, LayoutOutcome, LevelBy, LinerOutcome, Outcome,
+    StructureFact, TimberOutcome,
 };
-use crate::plan::{Dimension, StandsOn, UnitSystem, significant};
+use crate::plan::{Dimension, StandsOn, UnitSystem};
 
 /// Figures in the reader's units.
 pub(super) struct Shown(pub(super) UnitSystem);
@@ -29,7 +30,11 @@ impl Shown {
     }
 
     pub(super) fn span(&self, (low, high): (f64, f64)) -> String {
-        format!("{} to {}", self.mm(low), self.mm(high))
+        BuildSpan {
+            high: &self.mm(high),
+            low: &self.mm(low),
+        }
+        .text()
     }
 
     /// Length by width, from millimetres.
@@ -71,41 +76,41 @@ fn board_checks(
 ) {
     let made = &boards.structure;
     let none = String::new;
-    let up_to = |text: String| format!("up to {text}");
-    let depths = [boards.draught_mm, boards.draught_at_end_mm]
-        .map(|depth| depth.map_or_else(|| "under water".to_owned(), |depth| shown.mm(depth)));
-    rows.push(row(
-        "Boards lie in the solution, at planting and at the end",
-        depths.join(", "),
-        none(),
-    ));
+    let depths = [boards.draught_mm, boards.draught_at_end_mm].map(|depth| {
+        depth.map_or_else(
+            || build_check_under_water().to_owned(),
+            |depth| shown.mm(depth),
+        )
+    });
+    rows.push(row(build_check_draught(), depths.join(", "), none()));
     if let (Some(sag), Some(range)) = (made.sag_mm, made.sag_range_mm) {
         rows.push(row(
-            "Sag between pipes at rest, in the long run",
+            build_check_board_sag(),
             format!("{} ({})", shown.mm(sag), shown.span(range)),
-            up_to(shown.mm(made.sag_limit_mm)),
+            build_check_up_to(&shown.mm(made.sag_limit_mm)),
         ));
     }
     rows.push(row(
-        "Pipe to pipe, middle to middle",
+        build_check_pipe_spacing(),
         shown.cm(made.pipe.spacing_mm / 10.0),
-        format!(
-            "least sag at {}",
-            shown.cm(made.best_pipe_spacing_mm / 10.0)
-        ),
+        build_check_least_sag(&shown.cm(made.best_pipe_spacing_mm / 10.0)),
     ));
     if let (Some(first), Some(last)) = (made.gap_along_cm.first(), made.gap_along_cm.last()) {
         rows.push(row(
-            "Moist air at harvest, from the higher end of the floor to the lower",
-            format!("{} to {}", shown.cm(first.gap_cm), shown.cm(last.gap_cm)),
+            build_check_gap(),
+            BuildSpan {
+                high: &shown.cm(last.gap_cm),
+                low: &shown.cm(first.gap_cm),
+            }
+            .text(),
             none(),
         ));
     }
     if let Some((least, low)) = clear {
         rows.push(row(
-            "At its least, under a sagging board",
+            build_check_clear_gap(),
             shown.cm(least),
-            format!("{} or more", shown.cm(low)),
+            build_check_or_more(&shown.cm(low)),
         ));
     }
     let heights = [
@@ -120,20 +125,20 @@ fn board_checks(
         )
     });
     rows.push(row(
-        "Metacentric height, at planting and with grown heads",
+        build_check_metacentric(),
         heights.join(", "),
-        "above zero".to_owned(),
+        build_check_above_zero().to_owned(),
     ));
     if let (Some(dip), Some(freeboard)) = (made.edge_dip_mm, made.freeboard_mm) {
         rows.push(row(
-            "Edge dips when one half is harvested",
+            build_check_edge_dip(),
             shown.mm(dip),
-            up_to(shown.mm(freeboard)),
+            build_check_up_to(&shown.mm(freeboard)),
         ));
     }
     let room = shown.span(made.clearance_limits_mm);
     rows.push(row(
-        "Room beside the boards, across and along",
+        build_check_room(),
         format!(
             "{}, {}",
             shown.mm(made.clearance_across_mm),
@@ -143,70 +148,69 @@ fn board_checks(
     ));
     let ballast = made.pipe.ballast_kg_per_m;
     rows.push(row(
-        "Ballast in a metre of pipe; in all",
+        build_check_ballast(),
         format!(
             "{}; {}",
             shown.kg(ballast),
             shown.kg(made.pipe.ballast_total_kg)
         ),
         if ballast > 0.0 {
-            format!("lift {} a metre", shown.kg(made.pipe.lift_kg_per_m))
+            build_check_lift(&shown.kg(made.pipe.lift_kg_per_m))
         } else {
-            "none needed".to_owned()
+            build_check_no_ballast().to_owned()
         },
     ));
     rows.push(row(
-        "Water that one board takes up",
+        build_check_uptake(),
         shown.kg(made.water_uptake_kg),
         none(),
     ));
 }
 
 fn frame_checks(build: &BuildOutcome, shown: &Shown, rows: &mut Vec<Vec<String>>) {
-    let up_to = |text: String| format!("up to {text}");
     if let Some(cover) = &build.cover {
         rows.push(row(
-            "Load on the cover",
+            build_check_cover_load(),
             shown.of(Dimension::FloorLoad, cover.load_kg_per_m2),
             String::new(),
         ));
         rows.push(row(
-            "Sag of the cover, in the long run",
+            build_check_cover_sag(),
             format!(
                 "{} ({})",
                 shown.mm(cover.sag_mm),
                 shown.span(cover.sag_range_mm)
             ),
-            up_to(shown.mm(cover.sag_limit_mm)),
+            build_check_up_to(&shown.mm(cover.sag_limit_mm)),
         ));
         rows.push(row(
-            "Moist air at harvest under its lowest point",
+            build_check_cover_gap(),
             shown.cm(cover.clear_gap_cm),
             String::new(),
         ));
     }
     let timber = &build.timber;
     rows.push(row(
-        "Push on a metre of side; moment about its foot",
+        build_check_push(),
         format!(
             "{}\u{a0}N; {}\u{a0}N\u{a0}m",
-            significant(build.side_force_n_per_m, 3),
-            significant(build.side_moment_n_m, 3)
+            rounded(build.side_force_n_per_m, 3),
+            rounded(build.side_moment_n_m, 3)
         ),
         String::new(),
     ));
     rows.push(row(
-        "Sides bend between braces",
-        format!("{} MPa", significant(timber.stress_mpa, 2)),
-        up_to(format!("{} MPa", significant(timber.stress_limit_mpa, 2))),
+        build_check_bending(),
+        format!("{} MPa", rounded(timber.stress_mpa, 2)),
+        build_check_up_to(&format!("{} MPa", rounded(timber.stress_limit_mpa, 2))),
     ));
     rows.push(row(
-        "Sides bulge, in the long run",
+        build_check_bulge(),
         shown.mm(timber.bulge_mm),
-        up_to(shown.mm(timber.bulge_limit_mm)),
+        build_check_up_to(&shown.mm(timber.bulge_limit_mm)),
     ));
     rows.push(row(
-        "Full weight; of it solution",
+        build_check_weight(),
         format!(
             "{}; {}",
             shown.kg(build.total_mass_kg),
@@ -216,16 +220,16 @@ fn frame_checks(build: &BuildOutcome, shown: &Shown, rows: &mut Vec<Vec<String>>
     ));
     let load = |value| shown.of(Dimension::FloorLoad, value);
     rows.push(row(
-        "Load on what is below",
+        build_check_load(),
         load(build.load_kg_per_m2),
         match (build.rating_kg_per_m2, build.stands_on) {
-            (Some(rating), _) => up_to(load(rating)),
+            (Some(rating), _) => build_check_up_to(&load(rating)),
             (None, StandsOn::Ground | StandsOn::Slab) => frame_checks_ground().to_owned(),
-            (None, _) => "nobody knows: do not build".to_owned(),
+            (None, _) => build_check_rating_unknown().to_owned(),
         },
     ));
     if let Some(leg) = build.load_per_leg_kg {
-        rows.push(row("Load on each leg", shown.kg(leg), String::new()));
+        rows.push(row(build_check_leg(), shown.kg(leg), String::new()));
     }
 }
 
@@ -235,90 +239,88 @@ pub fn build_parts(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     let (Some(build), Some(layout)) = (&outcome.build, &outcome.layout) else {
         return Vec::new();
     };
-    let (timber, liner) = (&build.timber, &build.liner);
+    let level = match build.level_by {
+        LevelBy::SpiritLevel => build_parts_spirit_level(),
+        LevelBy::WaterLevel => build_parts_water_level(),
+    };
     let mut lines = vec![
-        format!(
-            "Level the place first, with {}. Recheck once the frame stands.",
-            match build.level_by {
-                LevelBy::SpiritLevel => build_parts_spirit_level(),
-                LevelBy::WaterLevel => build_parts_water_level(),
-            }
-        ),
-        format!(
-            "Frame of {} timber: two sides of {}, two of {} between them, {} high. A post in each corner{}.",
-            timber.size.word(),
-            shown.cm(timber.long_mm / 10.0),
-            shown.cm(timber.short_mm / 10.0),
-            shown.cm(timber.height_mm / 10.0),
-            if timber.mid_braces == 0 {
-                String::new()
-            } else {
-                format!(
-                    ", {} braces along the sides, none further apart than {}",
-                    timber.mid_braces,
-                    shown.cm(timber.brace_spacing_mm / 10.0)
-                )
-            }
-        ),
-        format!(
-            "Cushion floor and sides ({}): no stone, nail or splinter may touch the liner.",
-            shown.of(Dimension::Area, liner.cushion_m2)
-        ),
-        format!(
-            "Liner: {} of {} × {}, {} over the rim and down outside. Lay it loose, fold the corners uncut, run in a hand's depth of water and press out all air under it. Only then fasten it, with about {} staples, on the outside of the rim only.",
-            if liner.layers == 1 {
-                "one sheet".to_owned()
-            } else {
-                format!("{} sheets", liner.layers)
-            },
-            shown.cm(liner.length_cm),
-            shown.cm(liner.width_cm),
-            shown.cm(liner.overlap_cm),
-            liner.staples
-        ),
+        level.to_owned(),
+        frame(&build.timber, &shown),
+        build_parts_cushion(&shown.of(Dimension::Area, build.liner.cushion_m2)),
+        liner(&build.liner, &shown),
     ];
     if let Some(boards) = &outcome.boards {
         let pipe = &boards.structure.pipe;
-        lines.push(format!(
-            "Lay {} pipes of {} along the tank, {} from middle to middle. {}.",
-            pipe.count,
-            pipe.size.word(),
-            shown.cm(pipe.spacing_mm / 10.0),
-            pipe.ends.word()
-        ));
+        lines.push(
+            BuildPartsPipes {
+                count: &pipe.count.to_string(),
+                ends: &pipe.ends.word(),
+                size: &pipe.size.word(),
+                spacing: &shown.cm(pipe.spacing_mm / 10.0),
+            }
+            .text(),
+        );
     }
     if let Some(cover) = build.cover.as_ref().filter(|cover| cover.prop_rows > 0) {
-        let places: Vec<String> = cover
-            .props_at_mm
-            .iter()
-            .map(|at| shown.cm(at / 10.0))
-            .collect();
-        lines.push(format!(
-            "Props {} tall under the cover, in rows at {} from one side, on pads that spare the liner.",
-            shown.cm(cover.prop_height_mm / 10.0),
-            places.join(", ")
-        ));
+        let props = cover.props_at_mm.iter().map(|at| shown.cm(at / 10.0));
+        lines.push(
+            BuildPartsProps {
+                height: &shown.cm(cover.prop_height_mm / 10.0),
+                places: &props.collect::<Vec<_>>().join(", "),
+            }
+            .text(),
+        );
     }
-    lines.push(format!(
-        "Holes of {} across: {} in all, {} plants on a square metre. {} {} of {}.",
-        shown.mm(layout.hole_diameter_mm),
-        layout.hole_count,
-        significant(layout.plants_per_m2, 3),
-        layout.sheets,
-        if layout.sheets == 1 {
-            "sheet"
-        } else {
-            "sheets"
-        },
-        shown.sheet(layout.sheet_mm)
-    ));
-    lines.push(format!(
-        "To drain: a hose of {} as a siphon, its end well below the floor, takes about {} min. Lead it where spent solution does no harm.",
-        shown.mm(25.0),
-        significant(build.drain_minutes, 2)
-    ));
-    lines.push("Small children drown in a few centimetres of open water: keep the tank covered or fenced, also when it holds nothing but rain.".to_owned());
+    lines.push(
+        BuildPartsHoles {
+            density: &rounded(layout.plants_per_m2, 3),
+            diameter: &shown.mm(layout.hole_diameter_mm),
+            holes: &layout.hole_count.to_string(),
+            sheets: &layout.sheets.to_string(),
+            size: &shown.sheet(layout.sheet_mm),
+        }
+        .text(),
+    );
+    lines.push(
+        BuildPartsDrain {
+            hose: &shown.mm(25.0),
+            minutes: &rounded(build.drain_minutes, 2),
+        }
+        .text(),
+    );
+    lines.push(build_parts_children().to_owned());
     lines
+}
+
+fn frame(timber: &TimberOutcome, shown: &Shown) -> String {
+    let frame = BuildPartsFrame {
+        height: &shown.cm(timber.height_mm / 10.0),
+        long: &shown.cm(timber.long_mm / 10.0),
+        short: &shown.cm(timber.short_mm / 10.0),
+        timber: &timber.size.word(),
+    }
+    .text();
+    let posts = if timber.mid_braces == 0 {
+        build_parts_posts().to_owned()
+    } else {
+        BuildPartsPostsAndBraces {
+            braces: &timber.mid_braces.to_string(),
+            spacing: &shown.cm(timber.brace_spacing_mm / 10.0),
+        }
+        .text()
+    };
+    format!("{frame} {posts}")
+}
+
+fn liner(liner: &LinerOutcome, shown: &Shown) -> String {
+    BuildPartsLiner {
+        layers: &liner.layers.to_string(),
+        length: &shown.cm(liner.length_cm),
+        overlap: &shown.cm(liner.overlap_cm),
+        staples: &liner.staples.to_string(),
+        width: &shown.cm(liner.width_cm),
+    }
+    .text()
 }
 
 /// Where the middles of the holes lie, row by row.
@@ -334,12 +336,12 @@ pub fn hole_rows(layout: &LayoutOutcome, units: UnitSystem) -> Vec<String> {
                 .take(MOST)
                 .map(|hole| shown.cm(hole.x_mm / 10.0))
                 .collect();
-            format!(
-                "{} from the edge: {}",
-                row.first()
-                    .map_or_else(String::new, |hole| shown.cm(hole.y_mm / 10.0)),
-                at.join(", ")
-            )
+            let from = row.first().map(|hole| shown.cm(hole.y_mm / 10.0));
+            HoleRow {
+                from: &from.unwrap_or_default(),
+                places: &at.join(", "),
+            }
+            .text()
         })
         .collect()
 }

@@ -1,14 +1,14 @@
 //! Materials of a tank, and the order of work.
 
 use super::building::drawn_length;
-use super::figures::show;
+use super::figures::{places, rounded, show};
 use super::say::*;
 use crate::advice::{BuildItem, BuildOutcome, ItemKind, ItemUnit, RunningOutcome, WorkStep};
-use crate::plan::{Dimension, UnitSystem, significant};
+use crate::plan::{Dimension, UnitSystem};
 
 /// The list of materials.
 pub fn build_materials(build: &BuildOutcome, units: UnitSystem) -> Vec<Vec<String>> {
-    let money = |amount: f64| format!("{}{amount:.2}", build.currency);
+    let money = |amount: f64| format!("{}{}", build.currency, places(amount, 2));
     let mut rows: Vec<Vec<String>> = build
         .materials
         .iter()
@@ -23,7 +23,7 @@ pub fn build_materials(build: &BuildOutcome, units: UnitSystem) -> Vec<Vec<Strin
         .collect();
     if let Some(price) = build.price {
         rows.push(vec![
-            "All that has a price".to_owned(),
+            build_materials_total().to_owned(),
             String::new(),
             String::new(),
             money(price),
@@ -35,7 +35,7 @@ pub fn build_materials(build: &BuildOutcome, units: UnitSystem) -> Vec<Vec<Strin
 fn quantity(item: &BuildItem, units: UnitSystem) -> String {
     let of = |dimension| show(dimension, item.quantity, units);
     match item.unit {
-        ItemUnit::Piece => significant(item.quantity, 6),
+        ItemUnit::Piece => rounded(item.quantity, 6),
         ItemUnit::Metre => of(Dimension::Run),
         ItemUnit::SquareMetre => of(Dimension::Area),
         ItemUnit::Kilogram => of(Dimension::Weight),
@@ -81,29 +81,24 @@ fn item_name(item: ItemKind) -> &'static str {
 /// How the tanks are run.
 pub fn build_running(running: &RunningOutcome, units: UnitSystem) -> Vec<String> {
     let volume = |litres| show(Dimension::Volume, litres, units);
-    let mut lines = vec![format!(
-        "The first fill takes {}.",
-        volume(running.initial_fill_l)
-    )];
-    if let Some(litres) = running.refloat_l {
-        lines.push(format!(
-            "At harvest {} more brings the boards afloat again, so that they can be pulled in.",
-            volume(litres)
-        ));
-    }
-    let heads = significant(running.heads_per_week, 3);
+    let mut lines = vec![running_first_fill(&volume(running.initial_fill_l))];
+    lines.extend(
+        running
+            .refloat_l
+            .map(|litres| running_refloat(&volume(litres))),
+    );
+    let cycle = &running.cycle_days.to_string();
+    let heads = &rounded(running.heads_per_week, 3);
     lines.push(if running.tanks > 1 {
-        format!(
-            "{} tanks in turn, planted {} days apart, each every {} days: about {heads} heads a week.",
-            running.tanks,
-            significant(running.days_between_tanks, 2),
-            running.cycle_days
-        )
+        RunningTanks {
+            apart: &rounded(running.days_between_tanks, 2),
+            cycle,
+            heads,
+            tanks: &running.tanks.to_string(),
+        }
+        .text()
     } else {
-        format!(
-            "Planted every {} days: about {heads} heads a week in the long run.",
-            running.cycle_days
-        )
+        RunningTank { cycle, heads }.text()
     });
     lines
 }

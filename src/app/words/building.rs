@@ -3,7 +3,7 @@
 use super::build_figures::Shown;
 use super::choices::Worded;
 use super::fields::label;
-use super::figures::show;
+use super::figures::{rounded, show, symbol};
 use super::findings::finding;
 use super::say::*;
 use crate::advice::{Change, Fact, LayoutOutcome, LoadStop, Outcome, StructureFact, Weight};
@@ -12,7 +12,7 @@ use crate::catalog::covers::CoverMaterial;
 use crate::catalog::foams::Foam;
 use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::catalog::timber::Timber;
-use crate::plan::{Dimension, Entry, Field, PipeEnds, StandsOn, UnitSystem, significant};
+use crate::plan::{Dimension, Entry, Field, PipeEnds, StandsOn, UnitSystem};
 
 /// Columns of the figures.
 pub fn build_check_heads() -> [&'static str; 3] {
@@ -58,16 +58,16 @@ pub fn template_note(pages: usize) -> String {
     if pages == 0 {
         return template_too_large().to_owned();
     }
-    format!(
-        "{pages} {}, at true scale. Print at 100% (\u{201c}actual size\u{201d}, not \u{201c}fit to page\u{201d}) and measure the bar.",
-        if pages == 1 { "page" } else { "pages" }
-    )
+    template_pages(&pages.to_string())
 }
 
 /// At the head of a page of the template.
 pub fn template_page(row: usize, column: usize, alarm: Option<&str>) -> String {
-    let page = format!("Row {row}, column {column}");
-    alarm.map_or_else(|| page.clone(), |alarm| format!("{page}. {alarm}"))
+    let (row, column) = (&row.to_string(), &column.to_string());
+    match alarm {
+        Some(alarm) => TemplatePageAlarm { alarm, column, row }.text(),
+        None => TemplatePage { column, row }.text(),
+    }
 }
 
 /// What must not be missed on screen or paper: places that do not bear the tank, sides that a
@@ -96,17 +96,13 @@ pub fn alarms(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
 pub fn alarm(outcome: &Outcome) -> Option<&'static str> {
     let build = outcome.build.as_ref()?;
     match build.stop {
-        Some(LoadStop::AboveRating) => Some("Do not build it there: too heavy for the place."),
-        Some(LoadStop::RatingUnknown) => {
-            Some("Do not build it there: nobody knows what the place bears.")
-        }
-        Some(LoadStop::BalconyOrRoof) => {
-            Some("Do not build it there: no tanks on balconies, decks or roofs.")
-        }
+        Some(LoadStop::AboveRating) => Some(alarm_above_rating()),
+        Some(LoadStop::RatingUnknown) => Some(alarm_rating_unknown()),
+        Some(LoadStop::BalconyOrRoof) => Some(alarm_balcony_or_roof()),
         None => build
             .timber
             .ask_competent_person
-            .then_some("Have a competent person look at the sides before you fill."),
+            .then(alarm_ask_competent_person),
     }
 }
 
@@ -114,10 +110,10 @@ pub fn alarm(outcome: &Outcome) -> Option<&'static str> {
 pub fn change(change: &Change, units: UnitSystem) -> String {
     let to = match &change.value {
         Entry::Number(value) => change.field.limits().map_or_else(
-            || significant(*value, 6),
+            || rounded(*value, 6),
             |limits| {
-                let symbol = limits.dimension.symbol(units);
-                let text = limits.dimension.text(*value, units);
+                let symbol = symbol(limits.dimension, units);
+                let text = number(limits.dimension.text(*value, units));
                 if symbol.is_empty() {
                     text
                 } else {
@@ -153,49 +149,37 @@ pub fn tank_caption(outcome: &Outcome, units: UnitSystem) -> String {
     let Some(layout) = &outcome.layout else {
         return String::new();
     };
-    let shown = Shown(units);
     let strips = layout.boards.iter().filter(|board| board.strip).count();
-    let size = shown.sheet((layout.board_length_mm, layout.board_width_mm));
+    let size = &Shown(units).sheet((layout.board_length_mm, layout.board_width_mm));
+    let boards = &(layout.boards.len() - strips).to_string();
     if outcome.boards.is_none() {
-        return format!("The tank from above, its cover of {size} and its props.");
+        tank_caption_cover(size)
+    } else if strips == 0 {
+        TankCaptionBoards { boards, size }.text()
+    } else {
+        TankCaptionStrip { boards, size }.text()
     }
-    format!(
-        "The tank from above: {} boards of {size} on their pipes{}.",
-        layout.boards.len() - strips,
-        if strips == 0 {
-            ""
-        } else {
-            ", and a strip without holes at the end"
-        }
-    )
 }
 
 /// Under the drawing of a board.
 pub fn board_caption(layout: &LayoutOutcome, floats: bool, units: UnitSystem) -> String {
-    format!(
-        "{}: {} holes of {}.",
-        if floats { "One board" } else { "The cover" },
-        layout.holes.len(),
-        Shown(units).mm(layout.hole_diameter_mm)
-    )
+    let holes = &layout.holes.len().to_string();
+    let size = &Shown(units).mm(layout.hole_diameter_mm);
+    if floats {
+        BoardCaptionBoard { holes, size }.text()
+    } else {
+        BoardCaptionCover { holes, size }.text()
+    }
 }
 
 /// Under the drawing of sheets that are cut alike.
 pub fn sheet_caption(count: usize, pieces: usize, offcuts: usize) -> String {
-    format!(
-        "{}: {pieces} {} from each; {}.",
-        if count == 1 {
-            "One sheet".to_owned()
-        } else {
-            format!("{count} sheets alike")
-        },
-        if pieces == 1 { "piece" } else { "pieces" },
-        match offcuts {
-            0 => "nothing is left".to_owned(),
-            1 => "1 offcut, dashed".to_owned(),
-            offcuts => format!("{offcuts} offcuts, dashed"),
-        }
-    )
+    SheetCaption {
+        offcuts: &offcuts.to_string(),
+        pieces: &pieces.to_string(),
+        sheets: &count.to_string(),
+    }
+    .text()
 }
 
 /// A length in a drawing.

@@ -1710,19 +1710,198 @@ print-other-4 = Print the build sheet
 # Buttons that print what is not the card.
 print-other-5 = Print the template
 
+# How many pages the template takes, and how to print it.
+template-pages = { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}, at true scale. Print at 100% (“actual size”, not “fit to page”) and measure the bar.
+
+# At the head of a page of the template, in one short line: rows and columns of pages.
+template-page = Row { $row }, column { $column }
+
+# The same on the template of a tank that must not be built so: with one of the alarms below.
+template-page-alarm = Row { $row }, column { $column }. { $alarm }
+
+# The tank is heavier than its place bears. At the foot of a phone and the head of each page of the template: short.
+alarm-above-rating = Do not build it there: too heavy for the place.
+
+# The same where the load that the place bears is not given.
+alarm-rating-unknown = Do not build it there: nobody knows what the place bears.
+
+# The same on a balcony, a deck or a roof.
+alarm-balcony-or-roof = Do not build it there: no tanks on balconies, decks or roofs.
+
+# The same where the sides are high or long.
+alarm-ask-competent-person = Have a competent person look at the sides before you fill.
+
+# Under the drawing of a tank with a fixed cover; the size is length by width.
+tank-caption-cover = The tank from above, its cover of { $size } and its props.
+
+# Under the drawing of a tank with boards; the size is length by width.
+tank-caption-boards = The tank from above: { $boards } boards of { $size } on their pipes.
+
+# The same where a narrow strip of board without holes fills the rest of the tank.
+tank-caption-strip = The tank from above: { $boards } boards of { $size } on their pipes, and a strip without holes at the end.
+
+# Under the drawing of a board; the size is the diameter of a hole.
+board-caption-board = One board: { $holes } holes of { $size }.
+
+# The same of a fixed cover.
+board-caption-cover = The cover: { $holes } holes of { $size }.
+
+# Under the drawing of stock sheets that are cut alike. Offcuts are drawn with dashed lines.
+sheet-caption = { $sheets ->
+    [one] One sheet
+   *[other] { $sheets } sheets alike
+}: { $pieces ->
+    [one] 1 piece
+   *[other] { $pieces } pieces
+} from each; { $offcuts ->
+    [0] nothing is left
+    [one] 1 offcut, dashed
+   *[other] { $offcuts } offcuts, dashed
+}.
+
 ## build_figures
 
+# From a low figure to a high one, both with their units.
+build-span = { $low } to { $high }
+
+# Column “Wanted” of the figures: the most that is taken.
+build-check-up-to = up to { $most }
+
+# Column “Wanted” of the figures: the least that is taken.
+build-check-or-more = { $least } or more
+
+# A line of the figures: two depths follow, each a length or the next message.
+build-check-draught = Boards lie in the solution, at planting and at the end
+
+# In place of a depth: boards that sink.
+build-check-under-water = under water
+
+# A line of the figures: sag of boards at rest on the pipes.
+build-check-board-sag = Sag between pipes at rest, in the long run
+
+# A line of the figures: distance of the pipes.
+build-check-pipe-spacing = Pipe to pipe, middle to middle
+
+# What is wanted there: the distance at which boards sag least.
+build-check-least-sag = least sag at { $spacing }
+
+# A line of the figures: two lengths follow, as “5 cm to 6 cm”.
+build-check-gap = Moist air at harvest, from the higher end of the floor to the lower
+
+# The next line: the least of that gap.
+build-check-clear-gap = At its least, under a sagging board
+
+# A line of the figures: whether boards float upright; two heights follow.
+build-check-metacentric = Metacentric height, at planting and with grown heads
+
+# What is wanted of these heights.
+build-check-above-zero = above zero
+
+# A line of the figures: how far an edge of a board goes down.
+build-check-edge-dip = Edge dips when one half is harvested
+
+# A line of the figures: two clearances follow.
+build-check-room = Room beside the boards, across and along
+
+# A line of the figures: two masses follow.
+build-check-ballast = Ballast in a metre of pipe; in all
+
+# What is wanted of the ballast: it outweighs the lift of the pipe, given as a mass.
+build-check-lift = lift { $lift } a metre
+
+# The same where the pipes stay down by themselves: no ballast is needed.
+build-check-no-ballast = none needed
+
+# A line of the figures.
+build-check-uptake = Water that one board takes up
+
+# A line of the figures.
+build-check-cover-load = Load on the cover
+
+# A line of the figures.
+build-check-cover-sag = Sag of the cover, in the long run
+
+# A line of the figures.
+build-check-cover-gap = Moist air at harvest under its lowest point
+
+# A line of the figures: the solution pushes the sides out; a force and a moment follow.
+build-check-push = Push on a metre of side; moment about its foot
+
+# A line of the figures: bending stress of the sides.
+build-check-bending = Sides bend between braces
+
+# A line of the figures: a length follows.
+build-check-bulge = Sides bulge, in the long run
+
+# A line of the figures: two masses follow.
+build-check-weight = Full weight; of it solution
+
+# A line of the figures: load on the floor, the bench or the ground.
+build-check-load = Load on what is below
+
+# What is wanted below the tank.
 frame-checks-ground = firm ground
 
-build-parts-spirit-level = a spirit level on a straight edge
+# The same where what the place bears is not given.
+build-check-rating-unknown = nobody knows: do not build
 
-build-parts-water-level = a water level: a clear hose filled with water
+# A line of the figures: a mass follows.
+build-check-leg = Load on each leg
+
+# First step of building: short tanks.
+build-parts-spirit-level = Level the place first, with a spirit level on a straight edge. Recheck once the frame stands.
+
+# The same for long tanks.
+build-parts-water-level = Level the place first, with a water level: a clear hose filled with water. Recheck once the frame stands.
+
+# A step of building. Timber: its size, as “38 × 140 mm”.
+build-parts-frame = Frame of { $timber } timber: two sides of { $long }, two of { $short } between them, { $height } high.
+
+# Follows in the same step.
+build-parts-posts = A post in each corner.
+
+# In place of the one before where the sides need braces; braces: two or more.
+build-parts-posts-and-braces = A post in each corner, { $braces } braces along the sides, none further apart than { $spacing }.
+
+# A step of building: felt or the like between frame and liner, so many square metres.
+build-parts-cushion = Cushion floor and sides ({ $area }): no stone, nail or splinter may touch the liner.
+
+# A step of building.
+build-parts-liner = Liner: { $layers ->
+    [one] one sheet
+   *[other] { $layers } sheets
+} of { $length } × { $width }, { $overlap } over the rim and down outside. Lay it loose, fold the corners uncut, run in a hand's depth of water and press out all air under it. Only then fasten it, with about { $staples } staples, on the outside of the rim only.
+
+# A step of building. Size: the name of the pipe, as “110 mm”; ends: how its ends are made, a choice of the plan with a capital letter.
+build-parts-pipes = Lay { $count } pipes of { $size } along the tank, { $spacing } from middle to middle. { $ends }.
+
+# A step of building: props hold the cover up. Places: one length or several, with commas.
+build-parts-props = Props { $height } tall under the cover, in rows at { $places } from one side, on pads that spare the liner.
+
+# A step of building. Diameter of a hole, all holes of the tank, plants on a square metre; stock sheets of length by width.
+build-parts-holes = Holes of { $diameter } across: { $holes } in all, { $density } plants on a square metre. { $sheets ->
+    [one] 1 sheet
+   *[other] { $sheets } sheets
+} of { $size }.
+
+# A step of building: how the tank is emptied later.
+build-parts-drain = To drain: a hose of { $hose } as a siphon, its end well below the floor, takes about { $minutes } min. Lead it where spent solution does no harm.
+
+# A step of building.
+build-parts-children = Small children drown in a few centimetres of open water: keep the tank covered or fenced, also when it holds nothing but rain.
 
 # Over that list.
 hole-rows-heading = Middles of the holes from a corner, row by row
 
+# A row of holes: how far the row lies from one edge, and where the holes lie along it, with commas.
+hole-row = { $from } from the edge: { $places }
+
 ## build_lists
 
+# Things to get, in the list of materials, down to the growing medium.
 item-name-stock-sheet = Sheets for boards or cover
 
 item-name-cover-fabric = Fabric for the cover
@@ -1751,6 +1930,7 @@ item-name-staple = Staples or tacks
 
 item-name-medium = Growing medium
 
+# Steps of the day of harvest, in this order, down to the edges.
 work-step-pull-boards = Float the boards and pull them in to one end.
 
 work-step-cut-heads = Cut the heads.
@@ -1774,6 +1954,21 @@ work-step-plant = Set in pots with seedlings.
 work-step-float-boards = Float the boards back, or lay the cover on.
 
 work-step-close-edges = Close every gap at the edges against light and mosquitoes.
+
+# Last line of the list of materials: the sum of those with a price.
+build-materials-total = All that has a price
+
+# How the tanks are run: the volume of the first fill.
+running-first-fill = The first fill takes { $volume }.
+
+# The same: boards rest on pipes at harvest; so much water lifts them off.
+running-refloat = At harvest { $volume } more brings the boards afloat again, so that they can be pulled in.
+
+# The same of several tanks. Apart: days from one tank's planting to the next tank's; cycle: days from one planting of a tank to its next.
+running-tanks = { $tanks } tanks in turn, planted { $apart } days apart, each every { $cycle } days: about { $heads } heads a week.
+
+# The same of one tank.
+running-tank = Planted every { $cycle } days: about { $heads } heads a week in the long run.
 
 ## built
 
