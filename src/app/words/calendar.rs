@@ -1,6 +1,6 @@
 //! The calendar, its file, and heads every week.
 
-use super::figures::show;
+use super::figures::{places, show};
 use super::say::*;
 use crate::advice::{CalendarKind, CalendarWords, Planting, Succession};
 use crate::plan::{Dimension, UnitSystem};
@@ -18,30 +18,15 @@ pub fn succession_heads() -> [&'static str; 4] {
 /// What an entry of the calendar says.
 pub fn calendar_words(kind: CalendarKind) -> CalendarWords {
     let (summary, description) = match kind {
-        CalendarKind::Seeding => ("Sow", "Sow the seed in plugs."),
-        CalendarKind::Transplanting => (
-            "Fill, mix and plant",
-            "Fill to the mark, mix in the fertilizer, set the pots in place.",
-        ),
-        CalendarKind::BoardsRest => (
-            "Boards come to rest",
-            "Moist air opens under the boards from now on. Do not top up.",
-        ),
-        CalendarKind::PotsLeave => (
-            "Pots hang above the solution",
-            "Water roots carry on. Do not top up: air roots drown.",
-        ),
-        CalendarKind::Harvest => ("Harvest", "Clean hands, a clean knife, a week to finish."),
-        CalendarKind::Clean => (
-            "Drain and clean",
-            "Spread the rest on soil that can use it; never into a stream or storm drain.",
-        ),
-        CalendarKind::Refill => (
-            "Top up for the next crop",
-            "Add the raw water and fertilizer that the plan names until the boards or pots stand as at the first planting.",
-        ),
-        CalendarKind::SeedNext => ("Sow the next crop", "In time for the next planting."),
-        CalendarKind::Replant => ("Plant the next crop", "As the first time."),
+        CalendarKind::Seeding => (calendar_seeding(), calendar_seeding_more()),
+        CalendarKind::Transplanting => (calendar_transplanting(), calendar_transplanting_more()),
+        CalendarKind::BoardsRest => (calendar_boards_rest(), calendar_boards_rest_more()),
+        CalendarKind::PotsLeave => (calendar_pots_leave(), calendar_pots_leave_more()),
+        CalendarKind::Harvest => (calendar_harvest(), calendar_harvest_more()),
+        CalendarKind::Clean => (calendar_clean(), calendar_clean_more()),
+        CalendarKind::Refill => (calendar_refill(), calendar_refill_more()),
+        CalendarKind::SeedNext => (calendar_seed_next(), calendar_seed_next_more()),
+        CalendarKind::Replant => (calendar_replant(), calendar_replant_more()),
     };
     CalendarWords {
         summary: summary.to_owned(),
@@ -51,19 +36,27 @@ pub fn calendar_words(kind: CalendarKind) -> CalendarWords {
 
 /// The succession in a sentence.
 pub fn succession(plan: &Succession, units: UnitSystem) -> String {
-    let tank = plan.tank_m.map_or_else(String::new, |metres| {
-        format!(
-            ", or {} of tank as wide as this one",
-            show(Dimension::Length, metres * 100.0, units)
-        )
-    });
-    format!(
-        "{} heads a week take {} of these containers in turn{tank}: plant {} every week, each again after {} days.",
-        plan.heads_per_week.ceil(),
-        plan.containers,
-        plan.containers_per_week,
-        plan.again_every_days
-    )
+    let heads = &places(plan.heads_per_week.ceil(), 0);
+    let containers = &plan.containers.to_string();
+    let each_week = &plan.containers_per_week.to_string();
+    let days = &plan.again_every_days.to_string();
+    match plan.tank_m {
+        Some(metres) => SuccessionOrTank {
+            heads,
+            containers,
+            tank: &show(Dimension::Length, metres * 100.0, units),
+            each_week,
+            days,
+        }
+        .text(),
+        None => SuccessionContainers {
+            containers,
+            days,
+            each_week,
+            heads,
+        }
+        .text(),
+    }
 }
 
 /// A row of the table of plantings.

@@ -12,54 +12,59 @@ use crate::plan::{Dimension, UnitSystem};
 /// What to have at hand.
 pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     let fill = &outcome.fill;
-    let mut lines = vec![format!(
-        "A food-grade container that never held chemicals, washed, light-tight; {}",
-        if outcome.boards.is_some() {
-            "boards washed, pipes laid and level."
-        } else {
-            "cover with holes for the net pots."
+    let container = if outcome.boards.is_some() {
+        card_prepare_boards()
+    } else {
+        card_prepare_cover()
+    };
+    let plants = &fill.plants.to_string();
+    let pots = match fill.plants_per_board {
+        Some(each) => CardPreparePotsOnBoards {
+            plants,
+            each: &each.to_string(),
         }
-    )];
-    lines.push(match fill.plants_per_board {
-        Some(each) => format!(
-            "{} net pots with wet medium and a seedling each, {each} to a board.",
-            fill.plants
-        ),
-        None if fill.plants == 1 => "1 net pot with wet medium and a seedling.".to_owned(),
-        None => format!(
-            "{} net pots with wet medium and a seedling each.",
-            fill.plants
-        ),
-    });
+        .text(),
+        None => card_prepare_pots(plants),
+    };
+    let mut lines = vec![container.to_owned(), pots];
     for stock in &outcome.stocks {
-        let contents: Vec<String> = stock
+        let parts: Vec<String> = stock
             .contents
             .iter()
             .map(|content| {
-                format!(
-                    "{} {}",
-                    show(
+                CardStockPart {
+                    strength: &show(
                         Dimension::StockStrength,
                         content.g_per_l,
-                        UnitSystem::Metric
+                        UnitSystem::Metric,
                     ),
-                    material(&content.material)
-                )
+                    material: &material(&content.material),
+                }
+                .text()
             })
             .collect();
-        lines.push(format!(
-            "{}: {}.",
-            capital(&material(&stock.material)),
-            contents.join(" + ")
-        ));
+        lines.push(
+            CardStock {
+                stock: &capital(&material(&stock.material)),
+                parts: &parts.join(" + "),
+            }
+            .text(),
+        );
     }
     if fill.containers > 1 {
-        lines.push(format!(
-            "For {} containers: {} of solution in all. {}",
-            fill.containers,
-            show(Dimension::Volume, fill.total_volume_l, units),
-            all_doses_line(outcome, units).unwrap_or_default()
-        ));
+        let all = CardPrepareAll {
+            containers: &fill.containers.to_string(),
+            volume: &show(Dimension::Volume, fill.total_volume_l, units),
+        }
+        .text();
+        let doses = all_doses_line(outcome, units);
+        lines.push(
+            [Some(all), doses]
+                .into_iter()
+                .flatten()
+                .collect::<Vec<_>>()
+                .join(" "),
+        );
     }
     lines
 }
@@ -72,104 +77,123 @@ pub fn card_mark(outcome: &Outcome, units: UnitSystem) -> String {
 /// What the mark means.
 pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fill = &outcome.fill;
-    format!(
-        "= {} above the floor = {}. Mark it before the {} go in; the pots then stand {} in the solution.",
-        show(Dimension::Length, fill.depth_cm, units),
-        show(Dimension::Volume, fill.volume_l, units),
-        if outcome.boards.is_some() {
+    CardMarkMore {
+        depth: &show(Dimension::Length, fill.depth_cm, units),
+        volume: &show(Dimension::Volume, fill.volume_l, units),
+        put_in: if outcome.boards.is_some() {
             "boards"
         } else {
             "pots"
         },
-        show(Dimension::Length, fill.pot_immersion_cm, units)
-    )
+        immersion: &show(Dimension::Length, fill.pot_immersion_cm, units),
+    }
+    .text()
 }
 
 /// How to mix one container: half the water first; calcium apart from sulfate and phosphate until
 /// dilute; acid last.
 pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
-    let mut lines = vec!["Fill about half way with clean water.".to_owned()];
+    let mut lines = vec![card_mix_half().to_owned()];
     let doses = &outcome.fertilizer.doses;
     let acid = |item: &&Dose| matches!(item.material, Material::Acid(_));
     let salts: Vec<&Dose> = doses.iter().filter(|item| !acid(item)).collect();
     match salts.as_slice() {
-        [only] => lines.push(format!(
-            "Weigh {} of {}. Stir it into a jug of water until clear, then pour it in.",
-            dose(only, units),
-            material(&only.material)
-        )),
-        [a, b] if outcome.stocks.len() == 2 => {
-            lines.push(format!(
-                "Pour in {} of {} and stir well.",
-                dose(a, units),
-                material(&a.material)
-            ));
-            lines.push(format!(
-                "Only then pour in {} of {} and stir well.",
-                dose(b, units),
-                material(&b.material)
-            ));
-        }
-        salts => {
-            let line = |calcium: bool| {
-                salts
-                    .iter()
-                    .filter(|item| item.brings_calcium == calcium)
-                    .map(|item| format!("{} {}", dose(item, units), material(&item.material)))
-                    .collect::<Vec<_>>()
-                    .join(", ")
-            };
-            let jugs: Vec<String> = [line(false), line(true)]
-                .into_iter()
-                .filter(|jug| !jug.is_empty())
-                .collect();
-            for (index, jug) in jugs.iter().enumerate() {
-                let how = if index == 0 {
-                    "Dissolve in a jug, pour in, stir"
-                } else {
-                    "In a second jug, only after that"
-                };
-                lines.push(format!("{how}: {jug}."));
+        [only] => lines.push(
+            CardMixOnly {
+                dose: &dose(only, units),
+                material: &material(&only.material),
             }
-        }
-    }
-    lines.push("Fill to the mark and stir.".to_owned());
-    if let Some(item) = doses.iter().find(acid) {
-        lines.push(format!(
-            "Gloves, eye protection: stir in up to {} of {}, part by part, to pH {}.",
-            dose(item, units),
-            material(&item.material),
-            fine(outcome.solution.ph)
-        ));
-    }
-    lines.push(format!(
-        "Measure: about {} at 25 °C, pH {}. Correct now; it cannot be corrected later.",
-        show(
-            Dimension::Conductivity,
-            outcome.fertilizer.ec_ms_per_cm,
-            units
+            .text(),
         ),
-        fine(outcome.solution.ph)
-    ));
+        [a, b] if outcome.stocks.len() == 2 => {
+            lines.push(
+                CardMixFirstStock {
+                    dose: &dose(a, units),
+                    material: &material(&a.material),
+                }
+                .text(),
+            );
+            lines.push(
+                CardMixSecondStock {
+                    dose: &dose(b, units),
+                    material: &material(&b.material),
+                }
+                .text(),
+            );
+        }
+        salts => lines.extend(jugs(salts, units)),
+    }
+    lines.push(card_mix_fill().to_owned());
+    if let Some(item) = doses.iter().find(acid) {
+        lines.push(
+            CardMixAcid {
+                dose: &dose(item, units),
+                material: &material(&item.material),
+                ph: &fine(outcome.solution.ph),
+            }
+            .text(),
+        );
+    }
+    lines.push(
+        CardMixMeasure {
+            ec: &show(
+                Dimension::Conductivity,
+                outcome.fertilizer.ec_ms_per_cm,
+                units,
+            ),
+            ph: &fine(outcome.solution.ph),
+        }
+        .text(),
+    );
     lines
+}
+
+/// What goes into the first jug, and what into a second: those that bring calcium.
+fn jugs(salts: &[&Dose], units: UnitSystem) -> Vec<String> {
+    let jug = |calcium: bool| {
+        salts
+            .iter()
+            .filter(|item| item.brings_calcium == calcium)
+            .map(|item| {
+                CardMixSalt {
+                    dose: &dose(item, units),
+                    material: &material(&item.material),
+                }
+                .text()
+            })
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
+    [jug(false), jug(true)]
+        .into_iter()
+        .filter(|jug| !jug.is_empty())
+        .enumerate()
+        .map(|(index, jug)| {
+            if index == 0 {
+                card_mix_first_jug(&jug)
+            } else {
+                card_mix_second_jug(&jug)
+            }
+        })
+        .collect()
 }
 
 /// The dates: what, when.
 pub fn card_dates(outcome: &Outcome) -> Vec<(&'static str, String)> {
     let calendar = &outcome.calendar;
     let mut rows = vec![
-        ("Sow", date(&calendar.seeding)),
-        ("Mix, fill and plant", date(&calendar.transplanting)),
+        (card_date_sow(), date(&calendar.seeding)),
+        (card_date_plant(), date(&calendar.transplanting)),
     ];
     if let Some(rest) = &calendar.boards_rest {
-        rows.push(("Boards rest, about", date(rest)));
+        rows.push((card_date_boards_rest(), date(rest)));
     }
     rows.push((
-        "Harvest, about",
+        card_date_harvest(),
         calendar
             .harvest
             .as_deref()
-            .map_or_else(|| "not reached".to_owned(), date),
+            .map_or_else(|| card_date_no_harvest().to_owned(), date),
     ));
     rows
 }
@@ -177,12 +201,12 @@ pub fn card_dates(outcome: &Outcome) -> Vec<(&'static str, String)> {
 /// What to expect at harvest.
 pub fn card_expect(outcome: &Outcome, units: UnitSystem) -> String {
     let season = &outcome.season;
-    format!(
-        "Expected then: heads of about {}, {} of solution left, moist air gap {}.",
-        show(Dimension::Mass, season.head_g, units),
-        show(Dimension::Volume, season.left_l, units),
-        show(Dimension::Length, season.gap_at_end_cm, units)
-    )
+    CardExpect {
+        head: &show(Dimension::Mass, season.head_g, units),
+        left: &show(Dimension::Volume, season.left_l, units),
+        gap: &show(Dimension::Length, season.gap_at_end_cm, units),
+    }
+    .text()
 }
 
 /// What to watch for; the same for every plan.

@@ -25,13 +25,12 @@ pub fn places(value: f64, decimals: usize) -> String {
 
 fn written(of: Figure) -> String {
     let Figure { text, symbol } = of;
-    number(
-        Figure {
-            text,
-            symbol: unit(symbol),
-        }
-        .to_string(),
-    )
+    // A point in the symbol is no decimal mark.
+    Figure {
+        text: number(text),
+        symbol: unit(symbol),
+    }
+    .to_string()
 }
 
 /// The symbol of a dimension's unit.

@@ -16,11 +16,7 @@ pub fn link_error(error: LinkError) -> String {
     match error {
         LinkError::NotALink => link_error_not_alink().to_owned(),
         LinkError::Damaged => link_error_damaged().to_owned(),
-        LinkError::TooLong { most, .. } => {
-            format!(
-                "This link is longer than {most} letters, which no plan takes. Ask for it again, or for a file."
-            )
-        }
+        LinkError::TooLong { most, .. } => link_error_too_long(&most.to_string()),
         LinkError::NewerVersion => link_error_newer_version().to_owned(),
     }
 }
@@ -29,9 +25,7 @@ pub fn link_error(error: LinkError) -> String {
 pub fn file_error(error: FileError) -> String {
     match error {
         FileError::NotPlans { line: 0 } => file_error_not_plans().to_owned(),
-        FileError::NotPlans { line } => {
-            format!("This file holds no plans that can be read: look at line {line}.")
-        }
+        FileError::NotPlans { line } => file_error_line(&line.to_string()),
         FileError::TooLong => file_error_too_long().to_owned(),
         FileError::NewerVersion => file_error_newer_version().to_owned(),
     }

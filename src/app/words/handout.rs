@@ -1,8 +1,7 @@
 //! What a group takes along on paper.
 
-use super::card::card_mark;
 use super::doses::{capital, dose, doses_line, material};
-use super::figures::{date, show};
+use super::figures::{and_list, date, places, show};
 use super::say::*;
 use crate::advice::Outcome;
 use crate::plan::{Dimension, UnitSystem};
@@ -11,10 +10,12 @@ use crate::plan::{Dimension, UnitSystem};
 pub fn group_heads() -> [&'static str; 2] {
     [group_heads_1(), group_heads_2()]
 }
+
 /// What to take care of where a group mixes.
 pub fn group_care() -> [&'static str; 3] {
     [group_care_1(), group_care_2(), group_care_3()]
 }
+
 /// Heads of the table.
 pub fn record_heads() -> [&'static str; 8] {
     [
@@ -31,37 +32,36 @@ pub fn record_heads() -> [&'static str; 8] {
 
 /// Where there are more containers than cards.
 pub fn cards_of(cards: usize, containers: usize) -> String {
-    format!("{cards} cards for {containers} containers: print more of them.")
+    SmallCardsOf {
+        cards: &cards.to_string(),
+        containers: &containers.to_string(),
+    }
+    .text()
 }
 
 /// Fill and doses of one container in a line.
 pub fn small_mix(outcome: &Outcome, units: UnitSystem) -> String {
-    format!(
-        "{} of water with {}.",
-        show(Dimension::Volume, outcome.fill.volume_l, units),
-        doses_line(outcome, units)
-    )
+    SmallMixLine {
+        volume: &show(Dimension::Volume, outcome.fill.volume_l, units),
+        doses: &doses_line(outcome, units),
+    }
+    .text()
 }
 
 /// Who the list is for.
 pub fn group_of(outcome: &Outcome, units: UnitSystem) -> String {
-    let fill = &outcome.fill;
-    let containers = if fill.containers == 1 {
-        "1 container".to_owned()
-    } else {
-        format!("{} containers", fill.containers)
-    };
-    format!(
-        "{containers}, {} net pots and seedlings in all, each filled to {}.",
-        outcome.group.plants,
-        card_mark(outcome, units)
-    )
+    GroupLine {
+        containers: &outcome.fill.containers.to_string(),
+        plants: &outcome.group.plants.to_string(),
+        below_rim: &show(Dimension::Length, outcome.fill.below_rim_cm, units),
+    }
+    .text()
 }
 
 /// Everything to buy and weigh.
 pub fn group_supplies(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
     let water = vec![
-        "Water".to_owned(),
+        group_get_water().to_owned(),
         show(Dimension::Volume, outcome.fill.total_volume_l, units),
     ];
     let supplies = outcome
@@ -79,18 +79,24 @@ pub fn group_stocks(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         .stocks
         .iter()
         .map(|stock| {
-            let contents: Vec<String> = stock
+            let parts: Vec<String> = stock
                 .contents
                 .iter()
-                .map(|item| format!("{} of {}", dose(item, units), material(&item.material)))
+                .map(|item| {
+                    GroupStockPart {
+                        dose: &dose(item, units),
+                        material: &material(&item.material),
+                    }
+                    .text()
+                })
                 .collect();
-            format!(
-                "{}: dissolve {} and fill up to {}. {:.0}\u{a0}mL go into each container.",
-                capital(&material(&stock.material)),
-                contents.join(" and "),
-                show(Dimension::Volume, stock.volume_l, units),
-                stock.each_ml
-            )
+            GroupStock {
+                stock: &capital(&material(&stock.material)),
+                parts: &and_list(&parts),
+                volume: &show(Dimension::Volume, stock.volume_l, units),
+                each: &places(stock.each_ml, 0),
+            }
+            .text()
         })
         .collect()
 }

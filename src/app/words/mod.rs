@@ -1,5 +1,5 @@
-//! Every word that a user reads, in one place, ready for translation. Functions take typed facts
-//! and give sentences; nothing here decides anything.
+//! Every word that a user reads, in one place. Functions take typed facts and give sentences in the
+//! reader's language; nothing here decides anything.
 
 mod build_figures;
 mod build_lists;
@@ -60,7 +60,7 @@ use crate::plan::{Example, UnitSystem};
 
 /// The name of a copy.
 pub fn copy_of(name: &str) -> String {
-    format!("{} (copy)", or_unnamed(name))
+    plan_copy_name(&or_unnamed(name))
 }
 
 /// The name, or what stands for it.
@@ -75,12 +75,12 @@ pub fn or_unnamed(name: &str) -> String {
 
 /// After a plan was deleted.
 pub fn deleted(name: &str) -> String {
-    format!("Deleted: {}.", or_unnamed(name))
+    plan_deleted(&or_unnamed(name))
 }
 
 /// Name of the button that deletes a plan.
 pub fn delete_this(name: &str) -> String {
-    format!("Delete {}", or_unnamed(name))
+    plan_delete_this(&or_unnamed(name))
 }
 
 /// Name of a step.
@@ -105,10 +105,7 @@ pub fn step_question(step: Step) -> &'static str {
 
 /// How many entries of a step need a look.
 pub fn step_problems(count: usize) -> String {
-    match count {
-        1 => "1 entry to mend".to_owned(),
-        count => format!("{count} entries to mend"),
-    }
+    step_entries_to_mend(&count.to_string())
 }
 
 /// Name of a unit system.

@@ -215,6 +215,21 @@ set-aside-file = slackwater-set-aside.json
 # Under the question of a step.
 not-sure = Not sure of a figure? Leave it empty: a usual one stands in, and is named.
 
+# Name of a copy of a plan.
+plan-copy-name = { $name } (copy)
+
+# After a plan was deleted; beside it stands a button that brings it back.
+plan-deleted = Deleted: { $name }.
+
+# What the button that deletes a plan is called where it cannot be seen.
+plan-delete-this = Delete { $name }
+
+# How many entries of a step need a look.
+step-entries-to-mend = { $count ->
+    [one] 1 entry to mend
+   *[other] { $count } entries to mend
+}
+
 ## choices
 
 method-bottle = One plant in a bottle
@@ -1390,6 +1405,84 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; wilt
 # What to watch for; the same for every plan.
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
+# Under "Prepare", for a tank with boards that rest on pipes.
+card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.
+
+# Under "Prepare", for a container with a cover.
+card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight; cover with holes for the net pots.
+
+# Under "Prepare"; each: plants on one board.
+card-prepare-pots-on-boards = { $plants } net pots with wet medium and a seedling each, { $each } to a board.
+
+# Under "Prepare".
+card-prepare-pots = { $plants ->
+    [one] 1 net pot with wet medium and a seedling.
+   *[other] { $plants } net pots with wet medium and a seedling each.
+}
+
+# A part of a stock solution, as in "100 g/L calcium nitrate"; parts stand in a row with "+".
+card-stock-part = { $strength } { $material }
+
+# A stock solution and its parts.
+card-stock = { $stock }: { $parts }.
+
+# Under "Prepare", for two containers and more; a sentence with the doses of all may follow.
+card-prepare-all = For { $containers } containers: { $volume } of solution in all.
+
+# Under the fill mark in large type. `put_in`: what goes into the container, boards or pots.
+card-mark-more = = { $depth } above the floor = { $volume }. Mark it before the { $put_in ->
+    [boards] boards
+   *[pots] pots
+} go in; the pots then stand { $immersion } in the solution.
+
+# First step of mixing.
+card-mix-half = Fill about half way with clean water.
+
+# Step of mixing, with one fertilizer.
+card-mix-only = Weigh { $dose } of { $material }. Stir it into a jug of water until clear, then pour it in.
+
+# Step of mixing, the first of two stock solutions.
+card-mix-first-stock = Pour in { $dose } of { $material } and stir well.
+
+# Step of mixing, the second of two stock solutions.
+card-mix-second-stock = Only then pour in { $dose } of { $material } and stir well.
+
+# A salt in a list of those that go into one jug.
+card-mix-salt = { $dose } { $material }
+
+# Step of mixing; salts: a list with commas.
+card-mix-first-jug = Dissolve in a jug, pour in, stir: { $salts }.
+
+# Step of mixing: the salts that must not meet those of the first jug undiluted.
+card-mix-second-jug = In a second jug, only after that: { $salts }.
+
+# Step of mixing.
+card-mix-fill = Fill to the mark and stir.
+
+# Step of mixing.
+card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, part by part, to pH { $ph }.
+
+# Last step of mixing.
+card-mix-measure = Measure: about { $ec } at 25 °C, pH { $ph }. Correct now; it cannot be corrected later.
+
+# Before a date.
+card-date-sow = Sow
+
+# Before a date.
+card-date-plant = Mix, fill and plant
+
+# Before a date.
+card-date-boards-rest = Boards rest, about
+
+# Before a date.
+card-date-harvest = Harvest, about
+
+# In place of the date of the harvest.
+card-date-no-harvest = not reached
+
+# Under the dates.
+card-expect = Expected then: heads of about { $head }, { $left } of solution left, moist air gap { $gap }.
+
 ## calendar
 
 # Heading.
@@ -1415,6 +1508,66 @@ succession-heads-3 = Plant
 
 # Heads of the table of plantings.
 succession-heads-4 = Harvest from
+
+# Entry of the calendar.
+calendar-seeding = Sow
+
+# More about that entry, in the calendar program.
+calendar-seeding-more = Sow the seed in plugs.
+
+# Entry of the calendar.
+calendar-transplanting = Fill, mix and plant
+
+# More about that entry, in the calendar program.
+calendar-transplanting-more = Fill to the mark, mix in the fertilizer, set the pots in place.
+
+# Entry of the calendar.
+calendar-boards-rest = Boards come to rest
+
+# More about that entry, in the calendar program.
+calendar-boards-rest-more = Moist air opens under the boards from now on. Do not top up.
+
+# Entry of the calendar.
+calendar-pots-leave = Pots hang above the solution
+
+# More about that entry, in the calendar program.
+calendar-pots-leave-more = Water roots carry on. Do not top up: air roots drown.
+
+# Entry of the calendar.
+calendar-harvest = Harvest
+
+# More about that entry, in the calendar program.
+calendar-harvest-more = Clean hands, a clean knife, a week to finish.
+
+# Entry of the calendar.
+calendar-clean = Drain and clean
+
+# More about that entry, in the calendar program.
+calendar-clean-more = Spread the rest on soil that can use it; never into a stream or storm drain.
+
+# Entry of the calendar.
+calendar-refill = Top up for the next crop
+
+# More about that entry, in the calendar program.
+calendar-refill-more = Add the raw water and fertilizer that the plan names until the boards or pots stand as at the first planting.
+
+# Entry of the calendar.
+calendar-seed-next = Sow the next crop
+
+# More about that entry, in the calendar program.
+calendar-seed-next-more = In time for the next planting.
+
+# Entry of the calendar.
+calendar-replant = Plant the next crop
+
+# More about that entry, in the calendar program.
+calendar-replant-more = As the first time.
+
+# The succession in a sentence. heads: wanted each week; containers: in all; `each_week`: containers planted each week.
+succession-containers = { $heads } heads a week take { $containers } of these containers in turn: plant { $each_week } every week, each again after { $days } days.
+
+# The same where the tank can also be one long one.
+succession-or-tank = { $heads } heads a week take { $containers } of these containers in turn, or { $tank } of tank as wide as this one: plant { $each_week } every week, each again after { $days } days.
 
 ## handing_on
 
@@ -1514,6 +1667,10 @@ set-aside-newer = The plans kept in this browser were written by a later version
 # Button, once it was saved.
 forget-set-aside = Saved: remove it from this browser
 
+link-error-too-long = This link is longer than { $most } letters, which no plan takes. Ask for it again, or for a file.
+
+file-error-line = This file holds no plans that can be read: look at line { $line }.
+
 ## handout
 
 # A line for a name.
@@ -1578,6 +1735,27 @@ record-heads-7 = Temperature
 
 # Heads of the table.
 record-heads-8 = What you see
+
+# Over the small cards, where there are more containers than cards.
+small-cards-of = { $cards } cards for { $containers } containers: print more of them.
+
+# On a small card: fill and doses of one container.
+small-mix-line = { $volume } of water with { $doses }.
+
+# Under the heading of the list for a group. `below_rim`: a length.
+group-line = { $containers ->
+    [one] 1 container
+   *[other] { $containers } containers
+}, { $plants } net pots and seedlings in all, each filled to { $below_rim } below the rim.
+
+# In the list of what to get; its quantity stands beside it.
+group-get-water = Water
+
+# A salt of a stock solution.
+group-stock-part = { $dose } of { $material }
+
+# How to prepare a stock solution. parts: as "20 g of calcium nitrate", joined with "and"; each: a number.
+group-stock = { $stock }: dissolve { $parts } and fill up to { $volume }. { $each } mL go into each container.
 
 ## chances
 
