@@ -15,7 +15,7 @@ const MOST_NAMED: usize = 10;
 
 /// Paper, files, and what came of the last one read.
 pub fn files(desk: Desk, shown: &Shown) -> Node {
-    let csv = readings_to_csv(&finished(&shown.notebook).readings);
+    let csv = readings_to_csv(&finished(&shown.notebook).readings, shown.units);
     let file = el("label")
         .class("file")
         .child(el("span").child(words::open_readings()))

@@ -46,6 +46,16 @@ keyed! {
 }
 
 impl ReadingColumn {
+    /// The name of a column whose figures are in US customary units, where they differ.
+    pub const fn customary_key(self) -> Option<&'static str> {
+        match self {
+            Self::Level => Some("level_in"),
+            Self::Temperature => Some("temperature_f"),
+            Self::Added => Some("added_gal"),
+            _ => None,
+        }
+    }
+
     /// Dimension, least and most of a numeric column, in the unit of its key.
     pub const fn limits(self) -> Option<(Dimension, f64, f64)> {
         match self {

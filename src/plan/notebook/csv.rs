@@ -6,7 +6,7 @@ use time::Date;
 use super::Reading;
 use super::check::{ReadingColumn, judge};
 use crate::catalog::Keyed;
-use crate::plan::{Entry, Pick, ProblemKind, double};
+use crate::plan::{Entry, Pick, ProblemKind, UnitSystem, double};
 
 /// What is wrong with one line of a table.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -55,8 +55,8 @@ pub enum TableProblem {
 }
 
 /// Reads readings from a table. The first line names the columns, in any order: `date` (or days
-/// after planting), `container`, `level_cm`, `level_from`, `ec_ms_per_cm`, `temperature_c`,
-/// `added_l`, `note`. Empty lines and lines that begin with `#` are passed over; cells are split
+/// after planting), `container`, `level_cm` or `level_in`, `level_from`, `ec_ms_per_cm`, `temperature_c`
+/// or `temperature_f`, `added_l` or `added_gal`, `note`. Empty lines and lines that begin with `#` are passed over; cells are split
 /// at commas, or at semicolons where the first line has more of these.
 ///
 /// # Errors
@@ -84,16 +84,16 @@ pub fn readings_from_csv(text: &str, planted: Date) -> Result<Vec<Reading>, Vec<
         return Err(vec![table(1, TableProblem::NoHeader)]);
     };
     let mut problems = Vec::new();
-    let columns: Vec<Option<ReadingColumn>> = header
+    let columns: Vec<Option<(ReadingColumn, UnitSystem)>> = header
         .iter()
         .map(|name| {
-            let column = ReadingColumn::from_key(&name.trim().to_ascii_lowercase());
+            let column = named(&name.trim().to_ascii_lowercase());
             if column.is_none() {
                 problems.push(table(
                     line,
                     TableProblem::UnknownColumn {
                         got: name.clone(),
-                        allowed: ReadingColumn::ALL.iter().map(|c| c.key()).collect(),
+                        allowed: names().collect(),
                     },
                 ));
             }
@@ -116,8 +116,8 @@ pub fn readings_from_csv(text: &str, planted: Date) -> Result<Vec<Reading>, Vec<
             continue;
         }
         let mut reading = Reading::default();
-        for (column, cell) in columns.iter().flatten().zip(&cells) {
-            write(&mut reading, *column, cell);
+        for (&(column, units), cell) in columns.iter().flatten().zip(&cells) {
+            write(&mut reading, column, units, cell);
         }
         let mut found = Vec::new();
         judge(&reading, planted, f64::INFINITY, &mut found);
@@ -135,15 +135,37 @@ pub fn readings_from_csv(text: &str, planted: Date) -> Result<Vec<Reading>, Vec<
     }
 }
 
-/// Writes readings as such a table.
-pub fn readings_to_csv(readings: &[Reading]) -> String {
-    let names: Vec<&str> = ReadingColumn::ALL.iter().map(|c| c.key()).collect();
+/// A column by its name, and the units that the name means.
+fn named(name: &str) -> Option<(ReadingColumn, UnitSystem)> {
+    let customary = ReadingColumn::ALL
+        .iter()
+        .find(|column| column.customary_key() == Some(name));
+    match customary {
+        Some(&column) => Some((column, UnitSystem::UsCustomary)),
+        None => Some((ReadingColumn::from_key(name)?, UnitSystem::Metric)),
+    }
+}
+
+/// All names that a column may have.
+fn names() -> impl Iterator<Item = &'static str> {
+    let both = |column: &ReadingColumn| [Some(column.key()), column.customary_key()];
+    ReadingColumn::ALL.iter().flat_map(both).flatten()
+}
+
+/// Writes readings as such a table, in the units of a system; what was typed with a unit of its own
+/// stays as it is.
+pub fn readings_to_csv(readings: &[Reading], units: UnitSystem) -> String {
+    let name = |column: &ReadingColumn| match (units, column.customary_key()) {
+        (UnitSystem::UsCustomary, Some(key)) => key,
+        _ => column.key(),
+    };
+    let names: Vec<&str> = ReadingColumn::ALL.iter().map(name).collect();
     let mut out = names.join(",");
     out.push('\n');
     for reading in readings {
         let cells: Vec<String> = ReadingColumn::ALL
             .iter()
-            .map(|&column| quoted(&cell(reading, column)))
+            .map(|&column| quoted(&cell(reading, column, units)))
             .collect();
         out.push_str(&cells.join(","));
         out.push('\n');
@@ -151,13 +173,19 @@ pub fn readings_to_csv(readings: &[Reading]) -> String {
     out
 }
 
-fn write(reading: &mut Reading, column: ReadingColumn, text: &str) {
+fn write(reading: &mut Reading, column: ReadingColumn, units: UnitSystem, text: &str) {
     match column {
         ReadingColumn::LevelFrom => reading.level_from = Pick::from_key(text.trim()),
         ReadingColumn::Note => text.clone_into(&mut reading.note),
         _ => {
             if let Some(entry) = reading.entry_mut(column) {
-                *entry = match double(text.trim()) {
+                let number = match (units, column.limits()) {
+                    (UnitSystem::UsCustomary, Some((dimension, ..))) => {
+                        dimension.read(text, units).ok()
+                    }
+                    _ => double(text.trim()),
+                };
+                *entry = match number {
                     Some(value) if value.is_finite() => Entry::Number(value),
                     _ => Entry::Text(text.trim().to_owned()),
                 };
@@ -166,12 +194,19 @@ fn write(reading: &mut Reading, column: ReadingColumn, text: &str) {
     }
 }
 
-fn cell(reading: &Reading, column: ReadingColumn) -> String {
+fn cell(reading: &Reading, column: ReadingColumn, units: UnitSystem) -> String {
     match column {
         ReadingColumn::LevelFrom => reading.level_from.key().to_owned(),
         ReadingColumn::Note => reading.note.clone(),
         _ => match reading.clone().entry_mut(column) {
-            Some(Entry::Number(value)) => value.to_string(),
+            Some(Entry::Number(value)) => match (units, column.limits()) {
+                (UnitSystem::UsCustomary, Some((dimension, ..)))
+                    if column.customary_key().is_some() =>
+                {
+                    dimension.text(*value, units)
+                }
+                _ => value.to_string(),
+            },
             Some(Entry::Text(text)) => text.clone(),
             None => String::new(),
         },
@@ -261,11 +296,35 @@ mod tests {
         assert_eq!(readings.len(), 2);
         assert_eq!(readings[0].note, "green, \"sound\"\nand moist");
         assert_eq!(readings[1].level_cm, Entry::from("2 in"));
-        let again = readings_from_csv(&readings_to_csv(&readings), day());
+        let again = readings_from_csv(&readings_to_csv(&readings, UnitSystem::Metric), day());
         assert_eq!(again, Ok(readings));
         // Decimal commas come with semicolons.
         let comma = readings_from_csv("date;level_cm\n3;4,5", day()).expect("sound");
         assert_eq!(comma[0].level_cm, Entry::from("4,5"));
+    }
+
+    #[test]
+    fn a_table_may_be_in_inches_gallons_and_fahrenheit() {
+        // Exact by definition: 2.54 cm, 3.785411784 L (NIST SP 811, appendix B); 68 °F is 20 °C.
+        let text = "date,level_in,temperature_f,added_gal,ec_ms_per_cm\n3,2 1/2,68,1,1.2\n";
+        let readings = readings_from_csv(text, day()).expect("sound");
+        let number = |entry: &Entry| match entry {
+            Entry::Number(value) => *value,
+            Entry::Text(text) => panic!("{text}"),
+        };
+        // The last bits of a product of doubles.
+        let close = |entry: &Entry, wanted: f64| assert!((number(entry) - wanted).abs() < 1e-12);
+        close(&readings[0].level_cm, 6.35);
+        close(&readings[0].temperature_c, 20.0);
+        close(&readings[0].added_l, 3.785_411_784);
+        close(&readings[0].ec_ms_per_cm, 1.2);
+        let written = readings_to_csv(&readings, UnitSystem::UsCustomary);
+        let (heads, line) = written.split_once('\n').expect("two lines");
+        assert_eq!(
+            heads,
+            "date,container,level_in,level_from,ec_ms_per_cm,temperature_f,added_gal,note"
+        );
+        assert_eq!(line, "3,,2.5,,1.2,68,1,\n");
     }
 
     #[test]

@@ -85,7 +85,7 @@ fn garbage_is_no_notebook_and_no_table() {
     let notebook = Notebook::begin(&Example::Bottle.plan());
     let json = notebook.to_json();
     let planted = check(&notebook.plan).expect("sound").crop.transplanting;
-    let table = readings_to_csv(&[reading(3, 4.0), reading(9, 5.5)]);
+    let table = readings_to_csv(&[reading(3, 4.0), reading(9, 5.5)], UnitSystem::Metric);
     for _ in 0..2000 {
         let mut bytes = if random.chance(0.5) {
             json.clone()
