@@ -1,9 +1,9 @@
 //! How the figures of a tank that is built are made.
 
-use super::figures::show;
+use super::figures::{places, rounded, show};
 use super::say::*;
 use crate::advice::{Outcome, StructureFact};
-use crate::plan::{Dimension, UnitSystem, significant};
+use crate::plan::{Dimension, UnitSystem};
 
 /// A verdict on what is built whose working can be opened.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -92,49 +92,58 @@ fn boards_inputs(of: Built, outcome: &Outcome, units: UnitSystem) -> Option<Stri
     let made = &boards.structure;
     Some(match of {
         Built::Sag => {
-            let places: Vec<String> = made.supports_mm.iter().map(|&at| small(at)).collect();
-            let range = made.sag_range_mm.map_or_else(String::new, |(least, most)| {
-                format!(
-                    " The stiffest foam of the type sags {}, the softest {}.",
-                    small(least),
-                    small(most)
-                )
-            });
-            format!(
-                "{} on a board {} wide; pipes under it at {} from its edge.{range}",
-                weight(made.resting_load_kg),
-                small(made.across_mm),
-                places.join(", ")
-            )
+            let supports: Vec<String> = made.supports_mm.iter().map(|&at| small(at)).collect();
+            let sag = BuiltInputsSag {
+                load: &weight(made.resting_load_kg),
+                width: &small(made.across_mm),
+                places: &supports.join(", "),
+            }
+            .text();
+            let Some((least, most)) = made.sag_range_mm else {
+                return Some(sag);
+            };
+            let range = BuiltInputsSagRange {
+                least: &small(least),
+                most: &small(most),
+            };
+            format!("{sag} {}", range.text())
         }
-        Built::ClearGap => format!(
-            "{} of moist air between solution and pipes at the end, less the sag of {} and half of the {} that the floor is out of level.",
-            length(boards.gap_at_harvest_cm),
-            made.sag_mm.map_or_else(|| "a board".to_owned(), small),
-            length(made.floor_drop_cm)
-        ),
-        Built::Trim => format!(
-            "One board with pots and seedlings weighs {}; it lies {} deep at planting and {} at the end, {} wide.",
-            weight(boards.board_mass_kg),
-            small(boards.draught_mm?),
-            small(boards.draught_at_end_mm?),
-            small(made.across_mm)
-        ),
-        Built::Room => format!(
-            "Inside measures of the tank less the boards in rows: {} is left across, {} along.",
-            small(made.clearance_across_mm),
-            small(made.clearance_along_mm)
-        ),
-        Built::Ballast => format!(
-            "A metre of the bare pipe weighs {} and lifts {} with its ends as planned; margin {}.",
-            weight(made.pipe.mass_kg_per_m),
-            weight(made.pipe.lift_kg_per_m),
-            significant(made.pipe.ballast_margin, 3)
-        ),
-        _ => format!(
-            "Volume of one board and the water that foam of its type takes up in long immersion: {}.",
-            weight(made.water_uptake_kg)
-        ),
+        Built::ClearGap => {
+            let gap = length(boards.gap_at_harvest_cm);
+            let drop = length(made.floor_drop_cm);
+            match made.sag_mm {
+                Some(sag) => BuiltInputsClearGap {
+                    gap: &gap,
+                    sag: &small(sag),
+                    drop: &drop,
+                }
+                .text(),
+                None => BuiltInputsClearGapNoSag {
+                    gap: &gap,
+                    drop: &drop,
+                }
+                .text(),
+            }
+        }
+        Built::Trim => BuiltInputsTrim {
+            weight: &weight(boards.board_mass_kg),
+            draught: &small(boards.draught_mm?),
+            draught_at_end: &small(boards.draught_at_end_mm?),
+            width: &small(made.across_mm),
+        }
+        .text(),
+        Built::Room => BuiltInputsRoom {
+            across: &small(made.clearance_across_mm),
+            along: &small(made.clearance_along_mm),
+        }
+        .text(),
+        Built::Ballast => BuiltInputsBallast {
+            weight: &weight(made.pipe.mass_kg_per_m),
+            lift: &weight(made.pipe.lift_kg_per_m),
+            margin: &rounded(made.pipe.ballast_margin, 3),
+        }
+        .text(),
+        _ => built_inputs_uptake(&weight(made.water_uptake_kg)),
     })
 }
 
@@ -145,99 +154,96 @@ fn frame_inputs(of: Built, outcome: &Outcome, units: UnitSystem) -> Option<Strin
     let build = outcome.build.as_ref()?;
     let layout = outcome.layout.as_ref()?;
     Some(match of {
-        Built::Cuts => format!(
-            "Holes of {} by the spacing of the plants and the distance from the edge; stock sheets of {} × {}.",
-            small(layout.hole_diameter_mm),
-            length(layout.sheet_mm.0 / 10.0),
-            length(layout.sheet_mm.1 / 10.0)
-        ),
+        Built::Cuts => BuiltInputsCuts {
+            hole: &small(layout.hole_diameter_mm),
+            length: &length(layout.sheet_mm.0 / 10.0),
+            width: &length(layout.sheet_mm.1 / 10.0),
+        }
+        .text(),
         Built::Cover => {
             let cover = build.cover.as_ref()?;
-            format!(
-                "A free span of {} under {}, {} thick. The stiffest of the material sags {}, the softest {}.",
-                small(cover.span_mm),
-                show(Dimension::FloorLoad, cover.load_kg_per_m2, units),
-                small(cover.thickness_mm),
-                small(cover.sag_range_mm.0),
-                small(cover.sag_range_mm.1)
-            )
+            BuiltInputsCover {
+                span: &small(cover.span_mm),
+                load: &show(Dimension::FloorLoad, cover.load_kg_per_m2, units),
+                thickness: &small(cover.thickness_mm),
+                least: &small(cover.sag_range_mm.0),
+                most: &small(cover.sag_range_mm.1),
+            }
+            .text()
         }
         Built::Level => frame_inputs_level().to_owned(),
-        Built::Sides => format!(
-            "{} of solution presses with {} N on each metre of side (moment about its foot {} N m); braces leave {} free; the lowest board is {} × {}.",
-            length(build.depth_cm),
-            significant(build.side_force_n_per_m, 3),
-            significant(build.side_moment_n_m, 3),
-            small(build.timber.span_mm),
-            small(build.timber.thickness_mm),
-            small(build.timber.width_mm)
-        ),
-        _ => format!(
-            "Solution {}; with boards or cover, grown heads and timber {}; over the area of the floor.",
-            weight(build.solution_mass_kg),
-            weight(build.total_mass_kg)
-        ),
+        Built::Sides => BuiltInputsSides {
+            depth: &length(build.depth_cm),
+            force: &rounded(build.side_force_n_per_m, 3),
+            moment: &rounded(build.side_moment_n_m, 3),
+            span: &small(build.timber.span_mm),
+            thickness: &small(build.timber.thickness_mm),
+            width: &small(build.timber.width_mm),
+        }
+        .text(),
+        _ => BuiltInputsLoad {
+            solution: &weight(build.solution_mass_kg),
+            total: &weight(build.total_mass_kg),
+        }
+        .text(),
     })
 }
 
 /// Equation, source and certainty.
-pub const fn built_method(of: Built) -> (&'static str, &'static str, &'static str) {
-    const PRACTICE: &str = "Limits: common practice, no source.";
+pub fn built_method(of: Built) -> (String, String, String) {
+    (equation(of).to_owned(), source(of), sure(of).to_owned())
+}
+
+fn equation(of: Built) -> &'static str {
     match of {
-        Built::Sag => (
-            "The board as a beam on its pipes with ends beyond them, under an even load: bending moment over stiffness, summed twice, times creep.",
-            "Three-moment equation (Clapeyron 1857); strength by ASTM C578; moduli by makers' sheets. The limit and the creep factors (1.5 extruded, 2 expanded) are assumed.",
-            "Within a third for foam as sold: the modulus varies. What the solution bears is left out, which errs to the safe side.",
-        ),
-        Built::ClearGap => (
-            "Gap less sag, less half of the drop: the solution stays level, while pipes and boards follow the floor down.",
-            "Geometry. Least gap: common practice, no source.",
-            "As sure as sag and water use.",
-        ),
-        Built::Trim => (
-            "Metacentric height = centre of buoyancy + second moment of the water line over the displaced volume − centre of mass; the dip of an edge = half the width times heeling moment over (weight times metacentric height).",
-            "Archimedes; Bouguer 1746. Centres of mass of heads: assumed.",
-            "A guide: grown heads lean on their neighbours, and boards on theirs.",
-        ),
-        Built::Room => (
-            "Inside measure less as many boards as fit.",
-            PRACTICE,
-            "As sure as your tape; timber and liner move with the wet.",
-        ),
-        Built::Ballast => (
-            "Lift = displaced water less pipe, less what fills it; ballast inside the pipe = lift times the margin.",
-            "Archimedes; diameters and walls of ISO 161-1, EN ISO 1452, ASTM D1785, D2729 and D3034. The margin of 1.25 is assumed.",
-            "Within a tenth.",
-        ),
-        Built::Uptake => (
-            "Volume of the board times the long-term uptake of its foam.",
-            "Limits for long immersion of EN 13164 (extruded) and EN 13163 (expanded).",
-            "An upper limit; what roots open up is not counted.",
-        ),
-        Built::Cuts => (
-            "Rows by spacing and edge distance, spread evenly; sheets by straight cuts through, of every pattern of up to three blocks the one with most pieces.",
-            "Geometry; 20 mm of foam beside a hole is common practice, no source.",
-            "Exact; saw cuts take 2 to 4 mm each.",
-        ),
-        Built::Cover => (
-            "A strip of cover across the tank as a beam on sides and rows of props under an even load, times creep; fabric as a hanging cable.",
-            "Clapeyron 1857; moduli after EN 636 (plywood) and makers' sheets; creep of plywood by EN 1995-1-1, of the others assumed, as is the limit.",
-            "Within a third; moist plywood sags more.",
-        ),
-        Built::Level => (
-            "The drop against the most that leaves roots room and contact at both ends.",
-            PRACTICE,
-            "As sure as the level that you use.",
-        ),
-        Built::Sides => (
-            "Pressure = density × gravity × depth; the lowest board as a beam hinged at the braces; stress = moment over section modulus; bulge times creep.",
-            "Hydrostatics; strength class C16 of EN 338, wet and in the long run by EN 1995-1-1.",
-            "Errs to the safe side for sound wood. Screws and joints are not counted.",
-        ),
-        Built::Load => (
-            "Mass over the area of the floor, against what the place is rated to carry.",
-            "Archimedes and the scale; ratings come from the builder or maker only.",
-            "Within a tenth. It judges no building: an engineer does.",
-        ),
+        Built::Sag => built_equation_sag(),
+        Built::ClearGap => built_equation_clear_gap(),
+        Built::Trim => built_equation_trim(),
+        Built::Room => built_equation_room(),
+        Built::Ballast => built_equation_ballast(),
+        Built::Uptake => built_equation_uptake(),
+        Built::Cuts => built_equation_cuts(),
+        Built::Cover => built_equation_cover(),
+        Built::Level => built_equation_level(),
+        Built::Sides => built_equation_sides(),
+        Built::Load => built_equation_load(),
+    }
+}
+
+fn source(of: Built) -> String {
+    match of {
+        Built::Sag => {
+            return BuiltSourceSag {
+                extruded: &places(1.5, 1),
+                expanded: &places(2.0, 0),
+            }
+            .text();
+        }
+        Built::Ballast => return built_source_ballast(&places(1.25, 2)),
+        Built::ClearGap => built_source_clear_gap(),
+        Built::Trim => built_source_trim(),
+        Built::Room | Built::Level => built_source_practice(),
+        Built::Uptake => built_source_uptake(),
+        Built::Cuts => built_source_cuts(),
+        Built::Cover => built_source_cover(),
+        Built::Sides => built_source_sides(),
+        Built::Load => built_source_load(),
+    }
+    .to_owned()
+}
+
+fn sure(of: Built) -> &'static str {
+    match of {
+        Built::Sag => built_sure_sag(),
+        Built::ClearGap => built_sure_clear_gap(),
+        Built::Trim => built_sure_trim(),
+        Built::Room => built_sure_room(),
+        Built::Ballast => built_sure_ballast(),
+        Built::Uptake => built_sure_uptake(),
+        Built::Cuts => built_sure_cuts(),
+        Built::Cover => built_sure_cover(),
+        Built::Level => built_sure_level(),
+        Built::Sides => built_sure_sides(),
+        Built::Load => built_sure_load(),
     }
 }

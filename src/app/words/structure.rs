@@ -8,128 +8,88 @@ use crate::plan::{Dimension, UnitSystem};
 /// A verdict in words.
 #[expect(
     clippy::too_many_lines,
-    reason = "one sentence a fact; several functions would only scatter the wording"
+    reason = "one sentence a fact; several functions would only scatter the choice"
 )]
 pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     let small = |mm| show(Dimension::SmallLength, mm, units);
     let weight = |kg| show(Dimension::Weight, kg, units);
-    let load = |kg_per_m2| show(Dimension::FloorLoad, kg_per_m2, units);
+    let percent = |of_100| show(Dimension::Percent, of_100, units);
     match fact {
-        StructureFact::TooFewPipes { pipes } => format!(
-            "At rest a board lies on {pipes} of the pipes and tips over. Each board needs two under it."
-        ),
+        StructureFact::TooFewPipes { pipes } => fact_too_few_pipes(&pipes.to_string()),
         StructureFact::BoardSag {
             sag_mm,
             limit_mm,
             stress_pct,
         } => {
-            let figures = format!(
-                "Resting boards sag {} under grown heads, at {} of the strength of the foam; up to {} is taken.",
-                small(sag_mm),
-                show(Dimension::Percent, stress_pct, units),
-                small(limit_mm)
-            );
-            if good {
-                figures
-            } else {
-                format!("{figures} Move the pipes, add one, or take thicker boards.")
-            }
+            let figures = FactBoardSag {
+                sag: &small(sag_mm),
+                stress: &percent(stress_pct),
+                limit: &small(limit_mm),
+            };
+            with_more(figures.text(), (!good).then(fact_board_sag_mend))
         }
         StructureFact::ClearGap {
             clear_gap_cm,
             sag_mm,
             floor_cm,
             low_cm,
-        } => format!(
-            "After {} of sag and {} for a floor out of level, {} of moist air is left at its least; {} or more is wanted.",
-            small(sag_mm),
-            length(floor_cm),
-            length(clear_gap_cm),
-            length(low_cm)
-        ),
+        } => FactClearGap {
+            sag: &small(sag_mm),
+            floor: &length(floor_cm),
+            gap: &length(clear_gap_cm),
+            least: &length(low_cm),
+        }
+        .text(),
         StructureFact::TurnsOver { .. } => fact_turns_over().to_owned(),
         StructureFact::EdgeDip {
             dip_mm,
             freeboard_mm,
         } => {
-            let figures = format!(
-                "With heads on one half only, the edge dips by {}; {} of the board stands above the solution.",
-                small(dip_mm),
-                small(freeboard_mm)
-            );
-            if good {
-                figures
-            } else {
-                format!(
-                    "{figures} It goes under: harvest from both halves in turn, or take thicker boards."
-                )
-            }
+            let figures = FactEdgeDip {
+                dip: &small(dip_mm),
+                freeboard: &small(freeboard_mm),
+            };
+            with_more(figures.text(), (!good).then(fact_edge_dip_mend))
         }
         StructureFact::Jam {
             clearance_mm,
             low_mm,
         } => {
-            let figures = format!(
-                "The boards have {} of room between the sides; at least {} keeps them from jamming.",
-                small(clearance_mm),
-                small(low_mm)
-            );
-            if good {
-                figures
-            } else {
-                format!("{figures} A board that jams hangs in the air or is drowned.")
-            }
+            let figures = FactJam {
+                room: &small(clearance_mm),
+                least: &small(low_mm),
+            };
+            with_more(figures.text(), (!good).then(fact_jam_mend))
         }
-        StructureFact::OpenStrips { strip_mm, limit_mm } => {
-            if good {
-                format!(
-                    "No open strip beside the boards is wider than {}.",
-                    small(limit_mm)
-                )
-            } else {
-                format!(
-                    "A strip of {} stays open beside the boards. Light grows algae there and mosquitoes breed: close it with a strip of board or a flap of liner.",
-                    small(strip_mm)
-                )
-            }
+        StructureFact::OpenStrips { limit_mm, .. } if good => fact_no_open_strips(&small(limit_mm)),
+        StructureFact::OpenStrips { strip_mm, .. } => fact_open_strips(&small(strip_mm)),
+        StructureFact::BoardsWithoutPlace { boards } => {
+            fact_boards_without_place(&boards.to_string())
         }
-        StructureFact::BoardsWithoutPlace { boards } => format!(
-            "{boards} of the boards find no place when they lie in rows. Take fewer, or another size of board."
-        ),
+        StructureFact::PipesLift { .. } if good => fact_pipes_stay_down().to_owned(),
         StructureFact::PipesLift {
             lift_kg_per_m,
             ballast_kg_per_m,
-        } => {
-            if good {
-                "The pipes stay down by themselves.".to_owned()
-            } else {
-                format!(
-                    "Each metre of pipe lifts {}. Put {} of clean stone or sand into each metre before it is closed, or leave the ends open.",
-                    weight(lift_kg_per_m),
-                    weight(ballast_kg_per_m)
-                )
-            }
+        } => FactPipesLift {
+            lift: &weight(lift_kg_per_m),
+            ballast: &weight(ballast_kg_per_m),
         }
+        .text(),
+        StructureFact::WaterUptake { .. } if good => fact_extruded_foam().to_owned(),
         StructureFact::WaterUptake {
             uptake_kg,
             board_kg,
-        } => {
-            if good {
-                "Extruded foam: its closed cells take up hardly any water.".to_owned()
-            } else {
-                format!(
-                    "Expanded (beaded) foam takes up to {} of water into a board of {} over the weeks, so it floats lower each crop and roots grow into it. Extruded foam does not.",
-                    weight(uptake_kg),
-                    weight(board_kg)
-                )
-            }
+        } => FactWaterUptake {
+            uptake: &weight(uptake_kg),
+            board: &weight(board_kg),
         }
-        StructureFact::HolesWeaken { foam_mm, low_mm } => format!(
-            "Only {} of foam is left beside a hole; less than {} breaks out. Move the holes apart or away from the edge.",
-            small(foam_mm),
-            small(low_mm)
-        ),
+        .text(),
+        StructureFact::HolesWeaken { foam_mm, low_mm } => FactHolesWeaken {
+            foam: &small(foam_mm),
+            least: &small(low_mm),
+        }
+        .text(),
         StructureFact::SheetTooSmall => fact_sheet_too_small().to_owned(),
         StructureFact::CoverSag {
             sag_mm,
@@ -137,21 +97,16 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             prop_rows,
             prop_height_mm,
         } => {
-            let figures = format!(
-                "The cover sags {} under grown heads; up to {} is taken.",
-                small(sag_mm),
-                small(limit_mm)
-            );
-            if good && prop_rows == 0 {
-                figures
-            } else if good {
-                format!(
-                    "{figures} Props stand {} tall on the floor.",
-                    small(prop_height_mm)
-                )
-            } else {
-                format!("{figures} Prop it from below.")
-            }
+            let figures = FactCoverSag {
+                sag: &small(sag_mm),
+                limit: &small(limit_mm),
+            };
+            let more = match (good, prop_rows) {
+                (true, 0) => None,
+                (true, _) => Some(fact_cover_props(&small(prop_height_mm))),
+                (false, _) => Some(fact_cover_sag_mend().to_owned()),
+            };
+            with_more(figures.text(), more)
         }
         StructureFact::CoverLight => fact_cover_light().to_owned(),
         StructureFact::FloorLevel {
@@ -159,69 +114,62 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             limit_cm,
             length_cm,
             by,
-        } => {
-            let how = match by {
-                LevelBy::SpiritLevel => fact_spirit_level(),
-                LevelBy::WaterLevel => fact_water_level(),
-            };
-            format!(
-                "The floor is {} out of level over {}; up to {} is taken. Level it with {how} before the liner goes in.",
-                length(drop_cm),
-                length(length_cm),
-                length(limit_cm)
-            )
+        } => FactFloorLevel {
+            drop: &length(drop_cm),
+            length: &length(length_cm),
+            limit: &length(limit_cm),
+            by: match by {
+                LevelBy::SpiritLevel => "spirit",
+                LevelBy::WaterLevel => "water",
+            },
         }
+        .text(),
         StructureFact::Sides {
             bulge_mm,
             limit_mm,
             stress_mpa,
             stress_limit_mpa,
         } => {
-            let figures = format!(
-                "Between braces the sides bulge {} (up to {} is taken) and bear {} of what wet softwood may.",
-                small(bulge_mm),
-                small(limit_mm),
-                show(
-                    Dimension::Percent,
-                    100.0 * stress_mpa / stress_limit_mpa,
-                    units
-                )
-            );
-            if good {
-                figures
-            } else {
-                format!(
-                    "{figures} Set more braces or take thicker timber, and have a competent person look at it."
-                )
-            }
+            let figures = FactSides {
+                bulge: &small(bulge_mm),
+                limit: &small(limit_mm),
+                stress: &percent(100.0 * stress_mpa / stress_limit_mpa),
+            };
+            with_more(figures.text(), (!good).then(fact_sides_mend))
         }
-        StructureFact::AskCompetentPerson { depth_cm, limit_cm } => format!(
-            "{} of solution is deep. From about {} a competent person should look at the sides and their joints before you fill.",
-            length(depth_cm),
-            length(limit_cm)
-        ),
+        StructureFact::AskCompetentPerson { depth_cm, limit_cm } => FactAskCompetentPerson {
+            depth: &length(depth_cm),
+            limit: &length(limit_cm),
+        }
+        .text(),
         StructureFact::DoNotBuildThere {
             stop,
             load_kg_per_m2,
             total_kg,
             rating_kg_per_m2,
         } => {
+            let load = |kg_per_m2| show(Dimension::FloorLoad, kg_per_m2, units);
+            let figures = FactDoNotBuildThere {
+                total: &weight(total_kg),
+                load: &load(load_kg_per_m2),
+            }
+            .text();
             let why = match (stop, rating_kg_per_m2) {
-                (LoadStop::BalconyOrRoof, _) => {
-                    "Balconies, decks and roofs are not for tanks.".to_owned()
-                }
-                (LoadStop::AboveRating, Some(rating)) => {
-                    format!("It is rated for {} only.", load(rating))
-                }
+                (LoadStop::BalconyOrRoof, _) => fact_balcony_or_roof().to_owned(),
+                (LoadStop::AboveRating, Some(rating)) => fact_above_rating(&load(rating)),
                 (LoadStop::AboveRating | LoadStop::RatingUnknown, _) => {
-                    fact_above_rating().to_owned()
+                    fact_rating_unknown().to_owned()
                 }
             };
-            format!(
-                "Do not build it there. The tank weighs {} and loads each square metre with {}. {why} Build on firm level ground, or let a licensed engineer rate the place and follow local code.",
-                weight(total_kg),
-                load(load_kg_per_m2)
-            )
+            format!("{figures} {why} {}", fact_build_elsewhere())
         }
+    }
+}
+
+/// A sentence, and the one that follows it where there is one.
+fn with_more(sentence: String, more: Option<impl std::fmt::Display>) -> String {
+    match more {
+        Some(more) => format!("{sentence} {more}"),
+        None => sentence,
     }
 }

@@ -147,12 +147,7 @@ pub fn working_of(worked: Worked) -> &'static str {
 /// Inputs, equation, source, how sure.
 pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String; 4] {
     let (equation, source, sure) = method(worked);
-    [
-        inputs(worked, outcome, units),
-        equation.to_owned(),
-        source.to_owned(),
-        sure.to_owned(),
-    ]
+    [inputs(worked, outcome, units), equation, source, sure]
 }
 
 #[expect(
@@ -270,9 +265,9 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
 }
 
 /// Equation, source and certainty.
-const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
-    match worked {
-        Worked::Built(of) => built_method(of),
+fn method(worked: Worked) -> (String, String, String) {
+    let (equation, source, sure) = match worked {
+        Worked::Built(of) => return built_method(of),
         Worked::Fill => (
             "Volume of the shape up to the level, less what pots, boards and pipes push aside; inverted by Newton's method.",
             "Solid geometry; monotone cubic interpolation for a vessel measured with a jug (Fritsch and Butland 1984).",
@@ -363,5 +358,6 @@ const fn method(worked: Worked) -> (&'static str, &'static str, &'static str) {
             "Density of water by Tanaka and others 2001; loads of floors vary, so ask who knows the building.",
             "Within 2%, container, boards and crop not counted.",
         ),
-    }
+    };
+    (equation.to_owned(), source.to_owned(), sure.to_owned())
 }

@@ -1759,15 +1759,17 @@ group-stock = { $stock }: dissolve { $parts } and fill up to { $volume }. { $eac
 
 ## chances
 
-offers-lasts = water
-
-offers-feeds = food
-
 # Heading of the fold.
 chances = How sure is this?
 
+# Under it.
+chances-under-heading = The same plan in { $seasons } seasons, each with other weather from day to day and with other luck in what the models do not know. The chances hold for such seasons, not for storms, pests or mistakes. One season in ten lies below what is called low, one in ten above what is called high.
+
 # While changes are looked for.
 looking = Looking for what would make it sure.
+
+# While seasons are lived through.
+seasons-so-far = { $done } of { $all } seasons so far.
 
 # Where no season can be worked out.
 chances-beyond = The models do not reach this far: no chances can be given.
@@ -1783,6 +1785,54 @@ chances-heads-3 = Middle
 
 # Heads of the table.
 chances-heads-4 = High
+
+# count: so many of 100.
+chances-lasts = The solution lasts to harvest in { $count } of 100 such seasons.
+
+# count: so many of 100 such seasons.
+chances-feeds = What is dissolved feeds the crop to harvest in { $count } of 100.
+
+# In the seasons in which the solution does not last.
+chances-used-up = Where it does not last, the last drop goes about day { $day } after planting.
+
+# Line of the table: dates.
+chances-row-harvest = Ready for harvest
+
+# Line of the table: mass of one head.
+chances-row-head = One head
+
+# Line of the table: volume.
+chances-row-water = Drawn from one container
+
+# Line of the table: water for a mass of fresh heads, such as 25 L/kg.
+chances-row-water-use = Water for heads
+
+# Line of the table: length.
+chances-row-gap = Moist air at the end
+
+# Line of the table.
+chances-row-ec = EC at the end
+
+# Heading of the changes that bring something about. wanted: so many of 100 seasons.
+offers-heading = { $aim ->
+        [lasts] So that the water lasts in { $wanted } of 100
+       *[feeds] So that the food lasts in { $wanted } of 100
+    }
+
+# Under that heading, where no change is offered.
+no-offer-needed = Nothing has to change.
+
+# Under that heading, where no change is offered.
+no-offer-enough = No single change within the usual limits is enough.
+
+# What differs. warmth: degrees with their symbol; light: per cent; humidity: points of a per cent.
+spreads-weather = Weather: how days follow one another is after Richardson and Wright (1984), matrices A and B. Assumed: highs and lows differ by { $warmth } (a fifth of it in a room under lamps), light by { $light } %, humidity by { $humidity } points, each one standard deviation.
+
+# What differs, in per cent.
+spreads-plants = Plants: growth, water drawn and nutrients taken up differ by { $growth } %, { $water } % and { $uptake } % (assumed; the published models were out by 9 to 21 % where they were tested).
+
+# The seed is that of random numbers.
+spreads-seed = The seasons are drawn from a fixed seed: the same plan gives the same chances on every device.
 
 ## building
 
@@ -2150,43 +2200,231 @@ running-tank = Planted every { $cycle } days: about { $heads } heads a week in t
 
 ## built
 
+# Button that opens the working of a check.
 built-name-sag = How the sag is worked out
 
+# Button that opens the working of a check.
 built-name-clear-gap = How the clear gap is worked out
 
+# Button that opens the working of a check.
 built-name-trim = How the trim is worked out
 
+# Button that opens the working of a check.
 built-name-room = How the room at the edges is judged
 
+# Button that opens the working of a check.
 built-name-ballast = How the ballast is worked out
 
+# Button that opens the working of a check.
 built-name-uptake = How the water in the foam is worked out
 
+# Button that opens the working of a check.
 built-name-cuts = How holes and cuts are worked out
 
+# Button that opens the working of a check.
 built-name-cover = How the cover is worked out
 
+# Button that opens the working of a check.
 built-name-level = How the floor is judged
 
+# Button that opens the working of a check.
 built-name-sides = How the sides are worked out
 
+# Button that opens the working of a check.
 built-name-load = How the load is worked out
 
+# Working of a check, first part: what goes into it. places: distances with commas, such as 100 mm, 500 mm.
+built-inputs-sag = { $load } on a board { $width } wide; pipes under it at { $places } from its edge.
+
+# Follows built-inputs-sag. Foams of one type differ in stiffness.
+built-inputs-sag-range = The stiffest foam of the type sags { $least }, the softest { $most }.
+
+# Working of a check, first part: what goes into it.
+built-inputs-clear-gap = { $gap } of moist air between solution and pipes at the end, less the sag of { $sag } and half of the { $drop } that the floor is out of level.
+
+# The same where the sag cannot be worked out.
+built-inputs-clear-gap-no-sag = { $gap } of moist air between solution and pipes at the end, less the sag of a board and half of the { $drop } that the floor is out of level.
+
+# Working of a check, first part: what goes into it. Two draughts, then the width of the board.
+built-inputs-trim = One board with pots and seedlings weighs { $weight }; it lies { $draught } deep at planting and { $draught_at_end } at the end, { $width } wide.
+
+# Working of a check, first part: what goes into it.
+built-inputs-room = Inside measures of the tank less the boards in rows: { $across } is left across, { $along } along.
+
+# Working of a check, first part: what goes into it. The lift may be negative: then the pipe stays down.
+built-inputs-ballast = A metre of the bare pipe weighs { $weight } and lifts { $lift } with its ends as planned; margin { $margin }.
+
+# Working of a check, first part: what goes into it.
+built-inputs-uptake = Volume of one board and the water that foam of its type takes up in long immersion: { $water }.
+
+# Working of a check, first part: what goes into it. Stock sheets: as sold, boards and cover are cut from them.
+built-inputs-cuts = Holes of { $hole } by the spacing of the plants and the distance from the edge; stock sheets of { $length } × { $width }.
+
+# Working of a check, first part: what goes into it. Materials of one name differ in stiffness.
+built-inputs-cover = A free span of { $span } under { $load }, { $thickness } thick. The stiffest of the material sags { $least }, the softest { $most }.
+
+# Working of a check, first part: what goes into it.
 frame-inputs-level = How much lower you say one end of the floor lies than the other.
+
+# Working of a check, first part: what goes into it. N: newtons; N m: newton metres.
+built-inputs-sides = { $depth } of solution presses with { $force } N on each metre of side (moment about its foot { $moment } N m); braces leave { $span } free; the lowest board is { $thickness } × { $width }.
+
+# Working of a check, first part: what goes into it.
+built-inputs-load = Solution { $solution }; with boards or cover, grown heads and timber { $total }; over the area of the floor.
+
+# Working of a check, second part: by which equation.
+built-equation-sag = The board as a beam on its pipes with ends beyond them, under an even load: bending moment over stiffness, summed twice, times creep.
+
+built-equation-clear-gap = Gap less sag, less half of the drop: the solution stays level, while pipes and boards follow the floor down.
+
+built-equation-trim = Metacentric height = centre of buoyancy + second moment of the water line over the displaced volume − centre of mass; the dip of an edge = half the width times heeling moment over (weight times metacentric height).
+
+built-equation-room = Inside measure less as many boards as fit.
+
+built-equation-ballast = Lift = displaced water less pipe, less what fills it; ballast inside the pipe = lift times the margin.
+
+built-equation-uptake = Volume of the board times the long-term uptake of its foam.
+
+# Cuts run through: from edge to edge of the sheet.
+built-equation-cuts = Rows by spacing and edge distance, spread evenly; sheets by straight cuts through, of every pattern of up to three blocks the one with most pieces.
+
+built-equation-cover = A strip of cover across the tank as a beam on sides and rows of props under an even load, times creep; fabric as a hanging cable.
+
+# Drop: how much lower one end of the floor lies.
+built-equation-level = The drop against the most that leaves roots room and contact at both ends.
+
+built-equation-sides = Pressure = density × gravity × depth; the lowest board as a beam hinged at the braces; stress = moment over section modulus; bulge times creep.
+
+built-equation-load = Mass over the area of the floor, against what the place is rated to carry.
+
+# Working of a check, third part: after whom. Two factors of creep.
+built-source-sag = Three-moment equation (Clapeyron 1857); strength by ASTM C578; moduli by makers' sheets. The limit and the creep factors ({ $extruded } extruded, { $expanded } expanded) are assumed.
+
+built-source-clear-gap = Geometry. Least gap: common practice, no source.
+
+built-source-trim = Archimedes; Bouguer 1746. Centres of mass of heads: assumed.
+
+# Source of two workings: room at the edges and level of the floor.
+built-source-practice = Limits: common practice, no source.
+
+built-source-ballast = Archimedes; diameters and walls of ISO 161-1, EN ISO 1452, ASTM D1785, D2729 and D3034. The margin of { $margin } is assumed.
+
+built-source-uptake = Limits for long immersion of EN 13164 (extruded) and EN 13163 (expanded).
+
+built-source-cuts = Geometry; 20 mm of foam beside a hole is common practice, no source.
+
+built-source-cover = Clapeyron 1857; moduli after EN 636 (plywood) and makers' sheets; creep of plywood by EN 1995-1-1, of the others assumed, as is the limit.
+
+built-source-sides = Hydrostatics; strength class C16 of EN 338, wet and in the long run by EN 1995-1-1.
+
+built-source-load = Archimedes and the scale; ratings come from the builder or maker only.
+
+# Working of a check, fourth part: how sure.
+built-sure-sag = Within a third for foam as sold: the modulus varies. What the solution bears is left out, which errs to the safe side.
+
+built-sure-clear-gap = As sure as sag and water use.
+
+built-sure-trim = A guide: grown heads lean on their neighbours, and boards on theirs.
+
+built-sure-room = As sure as your tape; timber and liner move with the wet.
+
+built-sure-ballast = Within a tenth.
+
+built-sure-uptake = An upper limit; what roots open up is not counted.
+
+built-sure-cuts = Exact; saw cuts take 2 to 4 mm each.
+
+built-sure-cover = Within a third; moist plywood sags more.
+
+# Level: the tool.
+built-sure-level = As sure as the level that you use.
+
+built-sure-sides = Errs to the safe side for sound wood. Screws and joints are not counted.
+
+built-sure-load = Within a tenth. It judges no building: an engineer does.
 
 ## structure
 
+# pipes: 0 or 1.
+fact-too-few-pipes = At rest a board lies on { $pipes } of the pipes and tips over. Each board needs two under it.
+
+# stress: per cent of the strength.
+fact-board-sag = Resting boards sag { $sag } under grown heads, at { $stress } of the strength of the foam; up to { $limit } is taken.
+
+# Follows where that is no good.
+fact-board-sag-mend = Move the pipes, add one, or take thicker boards.
+
+fact-clear-gap = After { $sag } of sag and { $floor } for a floor out of level, { $gap } of moist air is left at its least; { $least } or more is wanted.
+
 fact-turns-over = Grown heads turn the boards over: they stand too high for the width. Take wider boards or lighter heads.
+
+fact-edge-dip = With heads on one half only, the edge dips by { $dip }; { $freeboard } of the board stands above the solution.
+
+# Follows where that is no good.
+fact-edge-dip-mend = It goes under: harvest from both halves in turn, or take thicker boards.
+
+fact-jam = The boards have { $room } of room between the sides; at least { $least } keeps them from jamming.
+
+# Follows where that is no good.
+fact-jam-mend = A board that jams hangs in the air or is drowned.
+
+fact-no-open-strips = No open strip beside the boards is wider than { $limit }.
+
+fact-open-strips = A strip of { $strip } stays open beside the boards. Light grows algae there and mosquitoes breed: close it with a strip of board or a flap of liner.
+
+fact-boards-without-place = { $boards } of the boards find no place when they lie in rows. Take fewer, or another size of board.
+
+fact-pipes-stay-down = The pipes stay down by themselves.
+
+fact-pipes-lift = Each metre of pipe lifts { $lift }. Put { $ballast } of clean stone or sand into each metre before it is closed, or leave the ends open.
+
+fact-extruded-foam = Extruded foam: its closed cells take up hardly any water.
+
+# Expanded foam: of beads that are fused.
+fact-water-uptake = Expanded (beaded) foam takes up to { $uptake } of water into a board of { $board } over the weeks, so it floats lower each crop and roots grow into it. Extruded foam does not.
+
+fact-holes-weaken = Only { $foam } of foam is left beside a hole; less than { $least } breaks out. Move the holes apart or away from the edge.
 
 fact-sheet-too-small = The stock sheet is too small to cut a board or the cover from it.
 
+fact-cover-sag = The cover sags { $sag } under grown heads; up to { $limit } is taken.
+
+# Follows where rows of props carry the cover.
+fact-cover-props = Props stand { $height } tall on the floor.
+
+# Follows where that is no good.
+fact-cover-sag-mend = Prop it from below.
+
 fact-cover-light = This cover lets light through. Lay black film or a second layer over it, or algae grow and mosquitoes find the way.
 
-fact-spirit-level = a spirit level on a straight edge
+# The floor of the tank. drop: how much lower one end lies. by: the tool.
+fact-floor-level = The floor is { $drop } out of level over { $length }; up to { $limit } is taken. { $by ->
+        [water] Level it with a water level (a clear hose filled with water) before the liner goes in.
+       *[spirit] Level it with a spirit level on a straight edge before the liner goes in.
+    }
 
-fact-water-level = a water level (a clear hose filled with water)
+# stress: per cent of what the wood may bear.
+fact-sides = Between braces the sides bulge { $bulge } (up to { $limit } is taken) and bear { $stress } of what wet softwood may.
 
-fact-above-rating = Nobody has said what it carries.
+# Follows where that is no good.
+fact-sides-mend = Set more braces or take thicker timber, and have a competent person look at it.
+
+fact-ask-competent-person = { $depth } of solution is deep. From about { $limit } a competent person should look at the sides and their joints before you fill.
+
+# A sentence that says why follows, then fact-build-elsewhere.
+fact-do-not-build-there = Do not build it there. The tank weighs { $total } and loads each square metre with { $load }.
+
+# Why not there.
+fact-balcony-or-roof = Balconies, decks and roofs are not for tanks.
+
+# Why not there.
+fact-above-rating = It is rated for { $rating } only.
+
+# Why not there.
+fact-rating-unknown = Nobody has said what it carries.
+
+# What to do instead.
+fact-build-elsewhere = Build on firm level ground, or let a licensed engineer rate the place and follow local code.
 
 ## glossary
 
