@@ -73,7 +73,7 @@ pub fn scroll(name: &'static str, content: Node) -> Node {
 pub fn field(
     id: String,
     label: impl Into<Text>,
-    hint: &'static str,
+    hint: impl Into<Text>,
     problem: Option<String>,
     control: Node,
 ) -> Node {
@@ -86,7 +86,7 @@ pub fn field(
     el("div")
         .class(if wrong { "field wrong" } else { "field" })
         .child(el("label").attr("for", id).child(label.into()))
-        .child(el("p").class("hint").id(hint_id).child(hint))
+        .child(el("p").class("hint").id(hint_id).child(hint.into()))
         .child(control)
         .child(
             el("p")

@@ -87,7 +87,7 @@ pub fn labels(shown: &Shown, outcome: &TrialOutcome) -> Node {
             el("p").child(words::trial_or_unnamed(&shown.trial.name)),
             el("p")
                 .class("label-unit-number")
-                .child(words::container(&unit.unit)),
+                .child(words::container_number(&unit.unit)),
             el("p")
                 .class("label-variant")
                 .child(words::variant_of(unit.treatment, name)),

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use crate::app::browser::dom::{Node, el};
 use crate::app::words;
-use crate::plan::{UnitSystem, significant};
+use crate::plan::UnitSystem;
 use crate::trial::{Measure, MeasureReport, Residual, TrialOutcome};
 
 /// Room for the scale, for a variant, and for the plot itself.
@@ -102,7 +102,8 @@ pub fn dots(outcome: &TrialOutcome, report: &MeasureReport, units: UnitSystem) -
     let mut parts = Vec::new();
     for tick in ticks(low, high) {
         let _ = write!(lines, "M{LEFT} {:.1}H{width}", y(tick));
-        parts.push(text(LEFT - 6.0, y(tick) + 4.0, "end", significant(tick, 4)));
+        let value = words::rounded(tick, 4);
+        parts.push(text(LEFT - 6.0, y(tick) + 4.0, "end", value));
     }
     for (treatment, it) in outcome.treatments.iter().enumerate() {
         let own = report

@@ -208,7 +208,10 @@ fn cell(
         .attr("type", "text")
         .attr("inputmode", "decimal")
         .attr("autocomplete", "off")
-        .attr("aria-label", format!("{}, {what}", words::container(unit)))
+        .attr(
+            "aria-label",
+            format!("{}, {what}", words::container_number(unit)),
+        )
         .attr("placeholder", missing.then_some(words::missing()))
         .attr("aria-invalid", problem.is_some().then_some("true"))
         .attr("aria-describedby", described.clone())

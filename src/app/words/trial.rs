@@ -1,22 +1,20 @@
 //! The words of a trial: what is compared, how it is laid out, what is recorded.
 
-use super::say::*;
-use std::fmt::Write as _;
-
 use super::choices::Worded;
-use super::{label, show};
+use super::say::*;
+use super::{label, rounded, show, symbol};
 use crate::catalog::Keyed;
 use crate::catalog::covers::CoverMaterial;
 use crate::catalog::crops::CropKind;
 use crate::catalog::foams::Foam;
 use crate::catalog::pipes::PipeChoice;
 use crate::plan::trial::{Change, Treatment};
-use crate::plan::{Dimension, Entry, Field, UnitSystem, significant};
+use crate::plan::{Dimension, Entry, Field, UnitSystem};
 use crate::trial::{Size, TrialField, TrialOutcome, Unit};
 
 /// The name of a trial of a plan.
 pub fn trial_of(plan: &str) -> String {
-    format!("Trial: {}", super::or_unnamed(plan))
+    named_trial(&super::or_unnamed(plan))
 }
 
 /// The name of a trial, or what stands for it.
@@ -32,7 +30,7 @@ pub fn trial_or_unnamed(name: &str) -> String {
 
 /// A trial in the list of what a file holds.
 pub fn trial_in_file(name: &str) -> String {
-    format!("{} (a trial)", trial_or_unnamed(name))
+    listed_trial(&trial_or_unnamed(name))
 }
 
 /// What a variant is called in drawings, beside its name.
@@ -42,7 +40,7 @@ pub fn letter(treatment: usize) -> char {
 
 /// Name of a variant that has none yet.
 pub fn variant(treatment: usize) -> String {
-    format!("Variant {}", letter(treatment))
+    lettered_variant(&letter(treatment).to_string())
 }
 
 /// Legend of a variant.
@@ -57,8 +55,8 @@ pub fn variant_of(treatment: usize, name: &str) -> String {
 /// The value that a variant gives to a field.
 pub fn changed_value(field: Field, value: &Entry, units: UnitSystem) -> String {
     match (value, field.limits()) {
-        (Entry::Number(number), Some(limits)) => show(limits.dimension, *number, units),
-        (Entry::Number(number), None) => number.to_string(),
+        (Entry::Number(value), Some(limits)) => show(limits.dimension, *value, units),
+        (Entry::Number(value), None) => number(value),
         (Entry::Text(key), _) => match field {
             Field::Pipe => PipeChoice::from_key(key).map(Worded::word),
             Field::Foam => Foam::from_key(key).map(Worded::word),
@@ -117,19 +115,20 @@ pub fn trial_label(field: TrialField) -> &'static str {
 }
 
 /// How to find what a field of a trial asks for, and what is allowed.
-pub fn trial_hint(field: TrialField) -> &'static str {
+pub fn trial_hint(field: TrialField) -> String {
     match field {
+        TrialField::Confidence => return trial_hint_confidence(&number(99.9)),
+        TrialField::UnitSpread => return trial_hint_unit_spread(&number(0.1)),
         TrialField::Replicates => trial_hint_replicates(),
         TrialField::HeadsPerUnit => trial_hint_heads_per_unit(),
         TrialField::Columns => trial_hint_columns(),
         TrialField::Seed => trial_hint_seed(),
         TrialField::Difference => trial_hint_difference(),
         TrialField::Power => trial_hint_power(),
-        TrialField::Confidence => trial_hint_confidence(),
-        TrialField::UnitSpread => trial_hint_unit_spread(),
         TrialField::HeadSpread => trial_hint_head_spread(),
         _ => "",
     }
+    .to_owned()
 }
 
 /// One container in words.
@@ -138,30 +137,31 @@ pub fn place(outcome: &TrialOutcome, unit: &Unit) -> String {
         .treatments
         .get(unit.treatment)
         .map_or("", |it| it.name.as_str());
-    let letter = letter(unit.treatment);
-    let (row, column) = (unit.row, unit.column);
-    format!(
-        "container {}: {letter}, {name}, row {row}, place {column}",
-        unit.unit
-    )
-}
-
-/// Number of a container.
-pub fn container(unit: &str) -> String {
-    format!("Container {unit}")
+    TrialPlace {
+        container: &unit.unit,
+        letter: &letter(unit.treatment).to_string(),
+        name,
+        row: &unit.row.to_string(),
+        place: &unit.column.to_string(),
+    }
+    .text()
 }
 
 /// Name of a block; nothing where there are none.
 pub fn block(outcome: &TrialOutcome, unit: &Unit) -> String {
     match outcome.blocks.get(unit.block) {
-        Some(block) if outcome.blocks.len() > 1 => format!("Block {block}"),
+        Some(block) if outcome.blocks.len() > 1 => trial_block(block),
         _ => String::new(),
     }
 }
 
 /// Where a container stands, on its label.
 pub fn row_and_place(unit: &Unit) -> String {
-    format!("Row {}, place {}", unit.row, unit.column)
+    RowAndPlace {
+        row: &unit.row.to_string(),
+        place: &unit.column.to_string(),
+    }
+    .text()
 }
 
 /// Its columns.
@@ -184,7 +184,7 @@ pub fn expected_rows(outcome: &TrialOutcome, units: UnitSystem) -> Vec<Vec<Strin
         Some(vec![
             variant_of(place, &it.name),
             of.harvest_day
-                .map_or_else(|| "not reached".to_owned(), |day| day.to_string()),
+                .map_or_else(|| expected_not_reached().to_owned(), |day| day.to_string()),
             show(Dimension::Mass, of.head_g, units),
             show(Dimension::WaterUse, of.water_per_kg_l, units),
             show(Dimension::Volume, of.volume_l, units),
@@ -198,7 +198,7 @@ pub fn expected_rows(outcome: &TrialOutcome, units: UnitSystem) -> Vec<Vec<Strin
 
 /// A percentage to two digits.
 pub fn pct(value: f64) -> String {
-    format!("{}\u{a0}%", significant(value, 2))
+    format!("{}\u{a0}%", rounded(value, 2))
 }
 
 /// How many containers show the difference that matters, and what this trial can see.
@@ -207,55 +207,56 @@ pub fn needed_lines(outcome: &TrialOutcome) -> Vec<String> {
     let wanted = pct(needed.difference_pct);
     let chance = pct(needed.power_pct);
     let of = |size: &Size, from: &str| {
-        let many = match size.replicates {
-            Some(many) => format!("{many} containers of each variant are needed"),
-            None => "more than 200 containers of each variant would be needed".to_owned(),
-        };
-        let mut line = format!(
-            "{from} (from container to container {}, from head to head {}), {many} to see a difference of {wanted} with a chance of {chance}.",
-            pct(size.unit_spread_pct),
-            pct(size.head_spread_pct),
-        );
+        let containers = size
+            .replicates
+            .map_or_else(|| "beyond".to_owned(), |many| many.to_string());
+        let mut line = ContainersNeeded {
+            from,
+            units: &pct(size.unit_spread_pct),
+            heads: &pct(size.head_spread_pct),
+            containers: &containers,
+            difference: &wanted,
+            chance: &chance,
+        }
+        .text();
         if let (Some(power), Some(smallest)) = (size.power_as_planned_pct, size.detectable_pct) {
-            // Writing to a text cannot fail.
-            let _ = write!(
-                line,
-                " This trial, as it is laid out, has a chance of {} to see it; what it sees with a chance of {chance} is {} or more.",
-                pct(power),
-                pct(smallest),
-            );
+            line.push(' ');
+            line += &TrialSees {
+                power: &pct(power),
+                chance: &chance,
+                smallest: &pct(smallest),
+            }
+            .text();
         }
         line
     };
-    let mut lines = vec![of(&needed.expected, "With the spread that is expected")];
-    lines.extend(
-        needed
-            .recorded
-            .iter()
-            .map(|size| of(size, "With the spread of these records")),
-    );
-    lines.push("More heads in a container help little: it is containers that count.".to_owned());
+    let mut lines = vec![of(&needed.expected, "expected")];
+    lines.extend(needed.recorded.iter().map(|size| of(size, "recorded")));
+    lines.push(containers_count().to_owned());
     lines
 }
 
 /// Column of a head.
 pub fn head_number(number: usize) -> String {
-    format!("Head {number}")
+    numbered_head(&number.to_string())
 }
 
 /// Column of a measure with its unit.
 pub fn with_unit(what: &str, dimension: Dimension, units: UnitSystem) -> String {
-    format!("{what}, {}", dimension.symbol(units))
+    format!("{what}, {}", symbol(dimension, units))
 }
 
 /// After a table was read.
 pub fn taken_in(lines: usize, heads: usize, missing: usize, problems: usize) -> String {
-    let mut text = format!("Read {lines} lines: {heads} head masses, {missing} missing.");
+    let mut text = TakenIn {
+        lines: &lines.to_string(),
+        heads: &heads.to_string(),
+        missing: &missing.to_string(),
+    }
+    .text();
     if problems > 0 {
-        let _ = write!(
-            text,
-            " {problems} places could not be read; they stand as they came."
-        );
+        text.push(' ');
+        text += &not_taken_in(&problems.to_string());
     }
     text
 }

@@ -16,17 +16,15 @@ fn dimension(field: TrialField) -> Option<Dimension> {
 fn value(field: TrialField, kind: &ProblemKind, units: UnitSystem) -> String {
     let measure = dimension(field);
     match (kind, measure) {
-        (ProblemKind::OutOfRange { got, low, high }, Some(of)) => format!(
-            "{} is outside what is allowed: {} to {}.",
-            show(of, *got, units),
-            show(of, *low, units),
-            show(of, *high, units)
-        ),
-        (ProblemKind::NotANumber { got }, Some(_)) => {
-            format!("'{got}' is not a number. Leave the cell empty where it is missing.")
+        (ProblemKind::OutOfRange { got, low, high }, Some(of)) => TrialProblemRange {
+            got: &show(of, *got, units),
+            low: &show(of, *low, units),
+            high: &show(of, *high, units),
         }
-        (ProblemKind::NotANumber { got }, None) => format!("'{got}' is not a number."),
-        (ProblemKind::Missing, _) => "Fill this in.".to_owned(),
+        .text(),
+        (ProblemKind::NotANumber { got }, Some(_)) => trial_problem_cell_not_a_number(got),
+        (ProblemKind::NotANumber { got }, None) => trial_problem_not_a_number(got),
+        (ProblemKind::Missing, _) => trial_problem_missing().to_owned(),
         _ => problem_text(
             &Problem {
                 field: None,
@@ -40,29 +38,26 @@ fn value(field: TrialField, kind: &ProblemKind, units: UnitSystem) -> String {
 /// The sentence beside a field of a trial.
 pub fn trial_problem(problem: &TrialProblem, units: UnitSystem) -> String {
     match &problem.kind {
-        TrialProblemKind::NotATrial { line, .. } => {
-            format!("This is not a trial: it cannot be read from line {line} on.")
+        TrialProblemKind::NotATrial { line, .. } => trial_problem_not_a_trial(&line.to_string()),
+        TrialProblemKind::Count { got, low, high } => TrialProblemCount {
+            got: &got.to_string(),
+            low: &low.to_string(),
+            high: &high.to_string(),
         }
-        TrialProblemKind::Count { got, low, high } => {
-            format!("{got} are too few or too many: {low} to {high} are allowed.")
-        }
-        TrialProblemKind::Repeated { got } => {
-            format!("'{got}' stands twice. Each needs a name of its own.")
-        }
-        TrialProblemKind::UnknownUnit { got } => {
-            format!("No container of this layout is called '{got}'.")
-        }
-        TrialProblemKind::UnknownTreatment { got } => format!("No variant is called '{got}'."),
+        .text(),
+        TrialProblemKind::Repeated { got } => trial_problem_repeated(got),
+        TrialProblemKind::UnknownUnit { got } => trial_problem_unknown_unit(got),
+        TrialProblemKind::UnknownTreatment { got } => trial_problem_unknown_treatment(got),
         TrialProblemKind::OtherTreatment { got, laid_out } => {
-            format!("The record says '{got}', but the layout gave this container '{laid_out}'.")
+            TrialProblemOtherTreatment { got, laid_out }.text()
         }
-        TrialProblemKind::WaterTwice { got, before } => format!(
-            "The solution used stands twice: {} here, {} before.",
-            show(Dimension::Volume, *got, units),
-            show(Dimension::Volume, *before, units)
-        ),
+        TrialProblemKind::WaterTwice { got, before } => TrialProblemWaterTwice {
+            got: &show(Dimension::Volume, *got, units),
+            before: &show(Dimension::Volume, *before, units),
+        }
+        .text(),
         TrialProblemKind::NoPlan => trial_problem_no_plan().to_owned(),
-        TrialProblemKind::UnknownField { got } => format!("A plan has no field '{got}'."),
+        TrialProblemKind::UnknownField { got } => trial_problem_unknown_field(got),
         TrialProblemKind::PlanProblems { problems } => problems
             .iter()
             .take(3)
@@ -77,20 +72,29 @@ pub fn trial_problem(problem: &TrialProblem, units: UnitSystem) -> String {
 pub fn table_problem(problem: &TableProblem, units: UnitSystem) -> String {
     let what = match &problem.kind {
         TableProblemKind::NoRecords => table_problem_no_records().to_owned(),
-        TableProblemKind::UnknownColumn { got } => {
-            format!("the column '{got}' is not known and was left out.")
-        }
+        TableProblemKind::UnknownColumn { got } => table_problem_unknown_column(got),
         TableProblemKind::NoFigures => table_problem_no_figures().to_owned(),
-        TableProblemKind::TooManyCells { got, columns } => {
-            format!("{got} cells, but the table has {columns} columns.")
+        TableProblemKind::TooManyCells { got, columns } => TableProblemTooManyCells {
+            cells: &got.to_string(),
+            columns: &columns.to_string(),
         }
-        TableProblemKind::TooManyLines { most } => format!("only {most} lines are read."),
+        .text(),
+        TableProblemKind::TooManyLines { most } => table_problem_too_many_lines(&most.to_string()),
         TableProblemKind::OpenQuote => table_problem_open_quote().to_owned(),
         TableProblemKind::Value(kind) => value(TrialField::RecordHead(0, 0), kind, units),
     };
     match (problem.line, problem.column) {
         (0, _) => super::capital(&what),
-        (line, 0) => format!("Line {line}: {what}"),
-        (line, column) => format!("Line {line}, column {column}: {what}"),
+        (line, 0) => TableProblemInLine {
+            line: &line.to_string(),
+            what: &what,
+        }
+        .text(),
+        (line, column) => TableProblemInCell {
+            line: &line.to_string(),
+            column: &column.to_string(),
+            what: &what,
+        }
+        .text(),
     }
 }

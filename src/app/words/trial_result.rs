@@ -1,8 +1,8 @@
 //! What the records of a trial allow to be said, in words that a class understands.
 
 use super::say::*;
-use super::{pct, variant_of};
-use crate::plan::{Dimension, UnitSystem, significant};
+use super::{pct, rounded, symbol, variant_of};
+use crate::plan::{Dimension, UnitSystem};
 use crate::trial::{Conclusion, Measure, MeasureReport, Naive, PairRow, Refusal, TrialOutcome};
 
 /// Name of a measure.
@@ -39,31 +39,35 @@ pub const fn measured(measure: Measure) -> Dimension {
 
 /// A figure to three digits: rounder ones, good for a jug or a scale, would hide what is compared.
 pub(super) fn amount(of: Dimension, value: f64, units: UnitSystem) -> String {
-    let text = significant(of.in_system(value, units), 3).replace('-', "−");
-    format!("{text}\u{a0}{}", of.symbol(units))
+    let text = rounded(of.in_system(value, units), 3).replace('-', "−");
+    format!("{text}\u{a0}{}", symbol(of, units))
 }
 
 pub(super) fn between(of: Dimension, low: f64, high: f64, units: UnitSystem) -> String {
-    format!("{} and {}", amount(of, low, units), amount(of, high, units))
+    BetweenAmounts {
+        low: &amount(of, low, units),
+        high: &amount(of, high, units),
+    }
+    .text()
 }
 
 /// A chance as a share of such trials.
 fn chance(p: f64) -> String {
     if p < 0.001 {
-        "less than 1 in 1000".to_owned()
+        share_tiny().to_owned()
     } else if p < 0.1 {
-        format!("about 1 in {}", significant(1.0 / p, 2))
+        share_one_in(&rounded(1.0 / p, 2))
     } else {
-        format!("about {} in 100", significant(100.0 * p, 2))
+        share_in_hundred(&rounded(100.0 * p, 2))
     }
 }
 
 /// A chance as statisticians write it.
 pub(super) fn p_value(p: f64) -> String {
     if p < 0.0001 {
-        "< 0.0001".to_owned()
+        format!("< {}", number(0.0001))
     } else {
-        significant(p, 2)
+        rounded(p, 2)
     }
 }
 
@@ -92,17 +96,21 @@ fn pair_line(
     let sure = report.analysis.as_ref().map_or(0.0, |it| it.confidence_pct);
     let sure = pct(sure);
     let (larger, smaller) = (named(outcome, pair.larger), named(outcome, pair.smaller));
-    let by = amount(measured(of), pair.difference, units);
-    let range = between(measured(of), pair.low, pair.high, units);
-    let more = pct(pair.difference_pct);
-    match of {
-        Measure::HeadMass => format!(
-            "{larger} brought heavier heads than {smaller}: by {by} ({more}); with {sure} confidence the true difference lies between {range}."
-        ),
-        Measure::WaterPerKg => format!(
-            "{larger} used more water for the same mass than {smaller}: by {by} ({more}); with {sure} confidence the true difference lies between {range}."
-        ),
+    let shown = |value: f64| amount(measured(of), value, units);
+    PairLine {
+        measure: match of {
+            Measure::HeadMass => "mass",
+            Measure::WaterPerKg => "water",
+        },
+        larger: &larger,
+        smaller: &smaller,
+        by: &shown(pair.difference),
+        more: &pct(pair.difference_pct),
+        sure: &sure,
+        low: &shown(pair.low),
+        high: &shown(pair.high),
     }
+    .text()
 }
 
 fn refusal(reason: Refusal) -> &'static str {
@@ -119,17 +127,29 @@ fn refusal(reason: Refusal) -> &'static str {
 }
 
 fn naive_line(naive: &Naive) -> String {
-    let stood = naive
-        .units
-        .map_or_else(String::new, |units| format!(" in {units} containers"));
-    format!(
-        "A test that took each of the {} heads{stood} for a replicate would claim F = {} with {} and {} degrees of freedom, {}. That would be a lie: these heads are not independent of one another.",
-        naive.heads,
-        significant(naive.f, 3),
-        naive.between_freedom,
-        naive.within_freedom,
-        p_is(naive.p),
-    )
+    let heads = naive.heads.to_string();
+    let between = naive.between_freedom.to_string();
+    let within = naive.within_freedom.to_string();
+    let (f, p) = (rounded(naive.f, 3), p_is(naive.p));
+    match naive.units {
+        Some(units) => NaiveInContainers {
+            heads: &heads,
+            containers: &units.to_string(),
+            f: &f,
+            between: &between,
+            within: &within,
+            p: &p,
+        }
+        .text(),
+        None => NaiveWithoutContainers {
+            heads: &heads,
+            f: &f,
+            between: &between,
+            within: &within,
+            p: &p,
+        }
+        .text(),
+    }
 }
 
 /// What may be said of one measure: what differs, by how much, how sure.
@@ -147,26 +167,23 @@ pub fn conclusion(
                     .iter()
                     .map(|pair| pair_line(outcome, report, pair, units)),
             );
-            lines.push(format!(
-                "How sure: were all variants alike, means as far apart as these would come up in {} of such trials.",
-                chance(*p)
-            ));
+            lines.push(how_sure(&chance(*p)));
         }
-        Conclusion::DiffersSomewhere { p } => lines.push(format!(
-            "The variants do not all do the same, but no two of them can be named: were all alike, means as far apart would come up in {} of such trials.",
-            chance(*p)
-        )),
-        Conclusion::CannotBeTold { p, detectable, half_width } => {
-            lines.push(format!(
-                "No difference can be told. That does not mean that the variants are alike: means as far apart come up in {} of such trials by luck alone.",
-                chance(*p)
-            ));
-            lines.push(format!(
-                "A trial of this size and spread finds a difference of {} or more in {} of 100 cases and easily misses smaller ones; a difference here is uncertain by {} either way.",
-                amount(of, *detectable, units),
-                significant(outcome.needed.power_pct, 2),
-                amount(of, *half_width, units)
-            ));
+        Conclusion::DiffersSomewhere { p } => lines.push(differs_somewhere(&chance(*p))),
+        Conclusion::CannotBeTold {
+            p,
+            detectable,
+            half_width,
+        } => {
+            lines.push(cannot_be_told(&chance(*p)));
+            lines.push(
+                TrialFinds {
+                    detectable: &amount(of, *detectable, units),
+                    cases: &rounded(outcome.needed.power_pct, 2),
+                    half_width: &amount(of, *half_width, units),
+                }
+                .text(),
+            );
         }
         Conclusion::NotAllowed { reason, naive } => {
             lines.push(refusal(*reason).to_owned());
@@ -175,11 +192,13 @@ pub fn conclusion(
     }
     for left in &report.left_out {
         if report.analysis.is_some() {
-            lines.push(format!(
-                "{} was left out: {} container with a figure is too few.",
-                named(outcome, left.treatment),
-                left.units
-            ));
+            lines.push(
+                VariantLeftOut {
+                    variant: &named(outcome, left.treatment),
+                    containers: &left.units.to_string(),
+                }
+                .text(),
+            );
         }
     }
     lines
@@ -187,7 +206,7 @@ pub fn conclusion(
 
 /// Name of the picture of all figures.
 pub fn dots(of: Measure) -> String {
-    format!("{}: every container and its mean", measure(of))
+    dots_of(measure(of))
 }
 
 /// Explains that picture.

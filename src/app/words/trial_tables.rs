@@ -2,8 +2,8 @@
 
 use super::say::*;
 use super::trial_result::{amount, between, named, p_is, p_value};
-use super::{letter, measured, pct};
-use crate::plan::{UnitSystem, significant};
+use super::{letter, measured, pct, rounded};
+use crate::plan::UnitSystem;
 use crate::trial::{Analysis, Measure, Method, PairRow, Source, TrialOutcome};
 
 /// Columns of the means.
@@ -61,14 +61,10 @@ pub fn mean_lines(
 
 /// Under the table of means.
 pub fn mean_note(analysis: &Analysis) -> String {
-    let mut text = format!(
-        "Each interval holds the true mean with {} confidence.",
-        pct(analysis.confidence_pct)
-    );
+    let mut text = mean_note_confidence(&pct(analysis.confidence_pct));
     if analysis.adjusted {
-        text.push_str(
-            " Means are adjusted to all blocks alike, because containers are missing from some.",
-        );
+        text.push(' ');
+        text += mean_note_adjusted();
     }
     text
 }
@@ -86,7 +82,11 @@ pub fn pair_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Ve
     let of = measured(of);
     let line = |row: &PairRow| {
         vec![
-            format!("{} less {}", letter(row.larger), letter(row.smaller)),
+            PairLess {
+                larger: &letter(row.larger).to_string(),
+                smaller: &letter(row.smaller).to_string(),
+            }
+            .text(),
             amount(of, row.difference, units),
             between(of, row.low, row.high, units),
             p_value(row.p),
@@ -107,9 +107,9 @@ pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
         vec![
             source.to_owned(),
             row.freedom.to_string(),
-            significant(row.sum_of_squares, 5),
-            significant(row.mean_square, 5),
-            row.f.map_or_else(String::new, |f| significant(f, 4)),
+            rounded(row.sum_of_squares, 5),
+            rounded(row.mean_square, 5),
+            row.f.map_or_else(String::new, |f| rounded(f, 4)),
             row.p.map_or_else(String::new, p_value),
         ]
     };
@@ -127,60 +127,47 @@ pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<S
         .to_owned(),
     );
     lines.push(match analysis.normality {
-        Some(check) if check.holds => format!(
-            "What is left over scatters as chance does (Shapiro and Wilk, {}): the points below lie near the line.",
-            p_is(check.p)
-        ),
-        Some(check) => format!(
-            "What is left over does not scatter as chance does (Shapiro and Wilk, {}): look for a container that went wrong, such as the point far off the line. Take the result with care.",
-            p_is(check.p)
-        ),
-        None => "There are too few containers to check how the figures scatter.".to_owned(),
+        Some(check) if check.holds => check_lines_normal(&p_is(check.p)),
+        Some(check) => check_lines_not_normal(&p_is(check.p)),
+        None => check_lines_normality_unknown().to_owned(),
     });
     lines.push(match (analysis.equal_spread, analysis.method) {
-        (Some(check), _) if check.holds => format!(
-            "The variants spread alike (Brown and Forsythe, {}).",
-            p_is(check.p)
-        ),
-        (Some(check), Method::OwnSpreads) => format!(
-            "The variants do not spread alike (Brown and Forsythe, {}), so Welch's analysis and the differences of Games and Howell are used, which allow for that.",
-            p_is(check.p)
-        ),
-        (Some(check), Method::OneSpread) => format!(
-            "The variants do not spread alike (Brown and Forsythe, {}). Within blocks there is no remedy for that: take the result with care.",
-            p_is(check.p)
-        ),
-        (None, _) => "Whether the variants spread alike cannot be seen from so few containers.".to_owned(),
+        (Some(check), _) if check.holds => check_lines_alike(&p_is(check.p)),
+        (Some(check), Method::OwnSpreads) => check_lines_not_alike(&p_is(check.p)),
+        (Some(check), Method::OneSpread) => check_lines_not_alike_in_blocks(&p_is(check.p)),
+        (None, _) => check_lines_alike_unknown().to_owned(),
     });
     if let Some(welch) = &analysis.welch {
-        lines.push(format!(
-            "Welch's analysis, which needs no equal spread: F = {} with {} and {} degrees of freedom, {}.",
-            significant(welch.f, 4),
-            significant(welch.between_freedom, 3),
-            significant(welch.within_freedom, 3),
-            p_is(welch.p)
-        ));
+        lines.push(
+            CheckLinesWelch {
+                f: &rounded(welch.f, 4),
+                between: &rounded(welch.between_freedom, 3),
+                within: &rounded(welch.within_freedom, 3),
+                p: &p_is(welch.p),
+            }
+            .text(),
+        );
     }
     if let Some(spread) = &analysis.spread {
-        lines.push(format!(
-            "Spread from container to container {}, from head to head {}: what to plan the next trial with.",
-            pct(spread.units_pct),
-            pct(spread.heads_pct)
-        ));
+        lines.push(
+            CheckLinesSpread {
+                units: &pct(spread.units_pct),
+                heads: &pct(spread.heads_pct),
+            }
+            .text(),
+        );
     }
     let blocked = analysis
         .table
         .iter()
         .any(|row| row.source == Source::Blocks);
-    lines.push(format!(
-        "{} explain {} of all variation between containers; the smallest difference that this trial shows reliably is {}.",
-        if blocked {
-            "Blocks and variants"
-        } else {
-            "Variants"
-        },
-        pct(analysis.explained_pct),
-        amount(measured(of), analysis.detectable, units)
-    ));
+    lines.push(
+        CheckLinesExplained {
+            by: if blocked { "blocks" } else { "variants" },
+            share: &pct(analysis.explained_pct),
+            smallest: &amount(measured(of), analysis.detectable, units),
+        }
+        .text(),
+    );
     lines
 }

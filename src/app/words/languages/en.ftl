@@ -2466,9 +2466,9 @@ trial-hint-difference = 1 to 200. Empty: 20.
 
 trial-hint-power = 50 to 99. Empty: 80.
 
-trial-hint-confidence = 50 to 99.9. Empty: 95.
+trial-hint-confidence = 50 to { $most }. Empty: 95.
 
-trial-hint-unit-spread = 0.1 to 100, standard deviation of containers treated alike. Empty: 10, assumed. A past trial tells it.
+trial-hint-unit-spread = { $least } to 100, standard deviation of containers treated alike. Empty: 10, assumed. A past trial tells it.
 
 trial-hint-head-spread = 0 to 100, standard deviation of heads in one container. Empty: 15, assumed.
 
@@ -2685,6 +2685,54 @@ trial-prints-2 = Print the layout and record sheet
 # The button for each.
 trial-prints-3 = Print the report
 
+# Name that a new trial of a plan begins with.
+named-trial = Trial: { $plan }
+
+# A trial in the list of what a file holds, beside plans.
+listed-trial = { $name } (a trial)
+
+# Name of a variant that has none yet; letter: A, B, C …
+lettered-variant = Variant { $letter }
+
+# One container, in the description of the drawing for screen readers: its number, the letter and name of its variant, where it stands.
+trial-place = container { $container }: { $letter }, { $name }, row { $row }, place { $place }
+
+# A container with its number, on its label.
+container-number = Container { $unit }
+
+# A block with its number or name, on labels and in the drawing.
+trial-block = Block { $block }
+
+# Where a container stands, on its label.
+row-and-place = Row { $row }, place { $place }
+
+# In the column of days to harvest, where the harvest mass is never reached.
+expected-not-reached = not reached
+
+# How many containers it takes. from: expected or recorded (the spread from these records); units and heads: that spread, as percentages; containers: a number, or beyond where even 200 are too few; difference and chance: percentages.
+containers-needed = { $from ->
+        [recorded] With the spread of these records
+       *[expected] With the spread that is expected
+    } (from container to container { $units }, from head to head { $heads }), { $containers ->
+        [beyond] more than 200 containers of each variant would be needed
+       *[other] { $containers } containers of each variant are needed
+    } to see a difference of { $difference } with a chance of { $chance }.
+
+# After it: what the trial can see as it is laid out. All are percentages; it: the difference that was just told.
+trial-sees = This trial, as it is laid out, has a chance of { $power } to see it; what it sees with a chance of { $chance } is { $smallest } or more.
+
+# Last under how many containers it takes.
+containers-count = More heads in a container help little: it is containers that count.
+
+# Column of a head with its number; a unit may follow.
+numbered-head = Head { $number }
+
+# After a table was read.
+taken-in = Read { $lines } lines: { $heads } head masses, { $missing } missing.
+
+# After it, where cells or lines of the table could not be read.
+not-taken-in = { $problems } places could not be read; they stand as they came.
+
 ## trial_problems
 
 trial-problem-no-plan = There is no plan that this could differ from.
@@ -2700,6 +2748,57 @@ trial-waits = The layout waits until these entries are mended.
 
 # Where cells of the records are wrong.
 result-waits = The result waits until these records are mended.
+
+# A cell of the records holds a value outside its limits.
+trial-problem-range = { $got } is outside what is allowed: { $low } to { $high }.
+
+# A cell of the records is no number; got: what was typed.
+trial-problem-cell-not-a-number = '{ $got }' is not a number. Leave the cell empty where it is missing.
+
+# A field of a trial is no number; got: what was typed.
+trial-problem-not-a-number = '{ $got }' is not a number.
+
+# A field of a trial is empty.
+trial-problem-missing = Fill this in.
+
+# A file that should hold a trial.
+trial-problem-not-a-trial = This is not a trial: it cannot be read from line { $line } on.
+
+# Too few or too many variants, containers, records or heads.
+trial-problem-count = { $got } are too few or too many: { $low } to { $high } are allowed.
+
+# The name of a variant or a container stands twice.
+trial-problem-repeated = '{ $got }' stands twice. Each needs a name of its own.
+
+# A record of a container that the layout does not have.
+trial-problem-unknown-unit = No container of this layout is called '{ $got }'.
+
+# A container or a record of a variant that there is not.
+trial-problem-unknown-treatment = No variant is called '{ $got }'.
+
+# A record names another variant than the layout.
+trial-problem-other-treatment = The record says '{ $got }', but the layout gave this container '{ $laid_out }'.
+
+# Two records of one container tell different volumes.
+trial-problem-water-twice = The solution used stands twice: { $got } here, { $before } before.
+
+# A variant of a file changes a field that no plan has; got: the name of the field in the file.
+trial-problem-unknown-field = A plan has no field '{ $got }'.
+
+# After the line of a pasted table, and a colon.
+table-problem-unknown-column = the column '{ $got }' is not known and was left out.
+
+# After the line of a pasted table, and a colon.
+table-problem-too-many-cells = { $cells } cells, but the table has { $columns } columns.
+
+# After the line of a pasted table, and a colon.
+table-problem-too-many-lines = only { $most } lines are read.
+
+# What is wrong with a line of a pasted table.
+table-problem-in-line = Line { $line }: { $what }
+
+# What is wrong with a cell of a pasted table.
+table-problem-in-cell = Line { $line }, column { $column }: { $what }
 
 ## trial_tables
 
@@ -2767,6 +2866,48 @@ variance-heads-5 = F
 # Columns of the analysis of variance.
 variance-heads-6 = P
 
+# Under the table of means; confidence: a percentage.
+mean-note-confidence = Each interval holds the true mean with { $confidence } confidence.
+
+# After it.
+mean-note-adjusted = Means are adjusted to all blocks alike, because containers are missing from some.
+
+# What a line of the comparisons compares: the letters of two variants, the second taken from the first.
+pair-less = { $larger } less { $smaller }
+
+# Check of the residuals; p: such as P = 0.3.
+check-lines-normal = What is left over scatters as chance does (Shapiro and Wilk, { $p }): the points below lie near the line.
+
+# Check of the residuals; p: such as P = 0.003.
+check-lines-not-normal = What is left over does not scatter as chance does (Shapiro and Wilk, { $p }): look for a container that went wrong, such as the point far off the line. Take the result with care.
+
+# Where the residuals could not be checked.
+check-lines-normality-unknown = There are too few containers to check how the figures scatter.
+
+# Check of equal spread; p: such as P = 0.3.
+check-lines-alike = The variants spread alike (Brown and Forsythe, { $p }).
+
+# Check of equal spread; p: such as P = 0.003.
+check-lines-not-alike = The variants do not spread alike (Brown and Forsythe, { $p }), so Welch's analysis and the differences of Games and Howell are used, which allow for that.
+
+# Check of equal spread in a trial in blocks; p: such as P = 0.003.
+check-lines-not-alike-in-blocks = The variants do not spread alike (Brown and Forsythe, { $p }). Within blocks there is no remedy for that: take the result with care.
+
+# Where equal spread could not be checked.
+check-lines-alike-unknown = Whether the variants spread alike cannot be seen from so few containers.
+
+# between and within: degrees of freedom; p: such as P = 0.03.
+check-lines-welch = Welch's analysis, which needs no equal spread: F = { $f } with { $between } and { $within } degrees of freedom, { $p }.
+
+# units and heads: percentages.
+check-lines-spread = Spread from container to container { $units }, from head to head { $heads }: what to plan the next trial with.
+
+# by: blocks (and variants) or variants (alone); share: a percentage; smallest: a difference with its unit.
+check-lines-explained = { $by ->
+        [blocks] Blocks and variants
+       *[variants] Variants
+    } explain { $share } of all variation between containers; the smallest difference that this trial shows reliably is { $smallest }.
+
 ## trial_result
 
 measure-head-mass = Head mass
@@ -2816,6 +2957,48 @@ residuals-note = What is left over in each container, in order. Near the line: a
 
 # Explains the letters.
 letters = Variants that share a small letter cannot be told apart.
+
+# An interval in a column that is headed "Lies between".
+between-amounts = { $low } and { $high }
+
+# A chance as a share of trials, put into the sentences below.
+share-tiny = less than 1 in 1000
+
+# A chance as a share of trials, put into the sentences below.
+share-one-in = about 1 in { $count }
+
+# A chance as a share of trials, put into the sentences below.
+share-in-hundred = about { $count } in 100
+
+# Two variants that differ. measure: mass (of heads) or water (per mass of heads); larger and smaller: letters and names; by, low and high: with their unit; more and sure: percentages.
+pair-line = { $larger } { $measure ->
+        [water] used more water for the same mass than
+       *[mass] brought heavier heads than
+    } { $smaller }: by { $by } ({ $more }); with { $sure } confidence the true difference lies between { $low } and { $high }.
+
+# A test that is not allowed, and what it would say. between and within: degrees of freedom; p: such as P = 0.003.
+naive-in-containers = A test that took each of the { $heads } heads in { $containers } containers for a replicate would claim F = { $f } with { $between } and { $within } degrees of freedom, { $p }. That would be a lie: these heads are not independent of one another.
+
+# The same where the containers of the heads were not written down.
+naive-without-containers = A test that took each of the { $heads } heads for a replicate would claim F = { $f } with { $between } and { $within } degrees of freedom, { $p }. That would be a lie: these heads are not independent of one another.
+
+# After the variants that differ; share: such as "about 1 in 20".
+how-sure = How sure: were all variants alike, means as far apart as these would come up in { $share } of such trials.
+
+# Where the variants differ as a whole, but no two of them for sure; share: such as "about 1 in 20".
+differs-somewhere = The variants do not all do the same, but no two of them can be named: were all alike, means as far apart would come up in { $share } of such trials.
+
+# Where no difference is shown; share: such as "about 30 in 100".
+cannot-be-told = No difference can be told. That does not mean that the variants are alike: means as far apart come up in { $share } of such trials by luck alone.
+
+# After it; detectable and half_width: with their unit; cases: a number.
+trial-finds = A trial of this size and spread finds a difference of { $detectable } or more in { $cases } of 100 cases and easily misses smaller ones; a difference here is uncertain by { $half_width } either way.
+
+# A variant that could not be judged; containers: 0 or 1.
+variant-left-out = { $variant } was left out: { $containers } container with a figure is too few.
+
+# Name of the picture of all figures.
+dots-of = { $measure }: every container and its mean
 
 ## notebook
 
