@@ -1,18 +1,18 @@
 //! The words of a crop under way: what is read, cut and kept, and what is wrong with an entry.
 
-use super::figures::date;
+use super::figures::{date, rounded, show, symbol};
 use super::say::*;
-use super::{or_unnamed, problem_text, show};
+use super::{or_unnamed, problem_text};
 use crate::catalog::Keyed;
 use crate::plan::notebook::{
     CsvKind, CsvProblem, Cut, LevelFrom, Notebook, Place, Reading, ReadingColumn, TableProblem,
 };
-use crate::plan::{Dimension, Entry, Pick, Problem, ProblemKind, UnitSystem, double, significant};
+use crate::plan::{Dimension, Entry, Pick, Problem, ProblemKind, UnitSystem, double};
 
 /// A date in words, or whatever stands there.
 fn day(of: &Entry) -> String {
     match of {
-        Entry::Number(value) => value.to_string(),
+        Entry::Number(value) => number(value),
         Entry::Text(text) => date(text.trim()),
     }
 }
@@ -23,13 +23,17 @@ pub fn notebook_name(notebook: &Notebook) -> String {
     if notebook.planted.is_blank() {
         name
     } else {
-        format!("{name}, planted {}", day(&notebook.planted))
+        NotebookPlanted {
+            name: &name,
+            day: &day(&notebook.planted),
+        }
+        .text()
     }
 }
 
 /// A notebook in the list of what a file holds.
 pub fn notebook_in_file(notebook: &Notebook) -> String {
-    format!("{} (a notebook)", notebook_name(notebook))
+    notebook_among_plans(&notebook_name(notebook))
 }
 
 /// What stands in an entry, as it is read: with its unit where it is a number.
@@ -42,11 +46,14 @@ fn entry(of: &Entry, dimension: Dimension, units: UnitSystem) -> String {
 
 /// When: a date, or a day.
 pub fn when(of: &Entry) -> String {
-    let text = day(of);
-    if double(&text).is_some() {
-        format!("Day {text}")
+    let counted = match of {
+        Entry::Number(_) => true,
+        Entry::Text(text) => double(text.trim()).is_some(),
+    };
+    if counted {
+        reading_day(&day(of))
     } else {
-        text
+        day(of)
     }
 }
 
@@ -67,13 +74,19 @@ pub fn reading_cells(reading: &Reading, units: UnitSystem) -> [String; 6] {
     let cell = |of: &Entry, dimension| entry(of, dimension, units);
     let mut level = cell(&reading.level_cm, Dimension::Length);
     if !level.is_empty() {
-        level.push(' ');
-        level.push_str(level_from(&reading.level_from));
+        level = ReadingLevel {
+            from: level_from(&reading.level_from).key(),
+            level: &level,
+        }
+        .text();
     }
     let mut when = when(&reading.date);
     if !reading.container.is_blank() {
-        when.push_str(", container ");
-        when.push_str(&cell(&reading.container, Dimension::Count));
+        when = ReadingContainer {
+            container: &cell(&reading.container, Dimension::Count),
+            when: &when,
+        }
+        .text();
     }
     [
         when,
@@ -89,7 +102,7 @@ pub fn reading_cells(reading: &Reading, units: UnitSystem) -> [String; 6] {
 pub fn reading_line(reading: &Reading, units: UnitSystem) -> String {
     let [_, level, ec, temperature, mut added, note] = reading_cells(reading, units);
     if !added.is_empty() {
-        added.push_str(" added");
+        added = reading_added(&added);
     }
     let parts = [level, ec, temperature, added, note];
     let parts = parts.into_iter().filter(|part| !part.is_empty());
@@ -98,12 +111,12 @@ pub fn reading_line(reading: &Reading, units: UnitSystem) -> String {
 
 /// Heads that were cut, in a line.
 pub fn cut_line(cut: &Cut, units: UnitSystem) -> String {
-    format!(
-        "{}: {} heads, {}",
-        when(&cut.date),
-        entry(&cut.heads, Dimension::Count, units),
-        entry(&cut.mass_g, Dimension::Mass, units)
-    )
+    CutHeads {
+        heads: &entry(&cut.heads, Dimension::Count, units),
+        mass: &entry(&cut.mass_g, Dimension::Mass, units),
+        when: &when(&cut.date),
+    }
+    .text()
 }
 
 /// From where a level was read.
@@ -111,22 +124,25 @@ pub fn levels_from() -> [&'static str; 2] {
     [levels_from_1(), levels_from_2()]
 }
 
-/// The same of one choice.
-pub fn level_from(pick: &Pick<LevelFrom>) -> &'static str {
-    levels_from()[usize::from(pick.known() == Some(LevelFrom::Mark))]
+/// What a choice means: the rim, where nothing was chosen.
+fn level_from(pick: &Pick<LevelFrom>) -> LevelFrom {
+    match pick.known() {
+        Some(LevelFrom::Mark) => LevelFrom::Mark,
+        _ => LevelFrom::Rim,
+    }
 }
 
 /// Label and hint of a column of a reading.
 pub fn column(column: ReadingColumn) -> (&'static str, &'static str) {
     match column {
-        ReadingColumn::Date => ("Day or date", "Days since planting, or year-month-day."),
-        ReadingColumn::Container => ("Container", "Its number. Empty: all alike."),
-        ReadingColumn::Level => ("Level", "Down to the surface."),
-        ReadingColumn::LevelFrom => ("This level is", ""),
-        ReadingColumn::Conductivity => ("EC", "At 25 °C, as meters show it."),
-        ReadingColumn::Temperature => ("Solution temperature", "Kept, not reckoned with."),
-        ReadingColumn::Added => ("Then added", "To one container."),
-        ReadingColumn::Note => ("Note", ""),
+        ReadingColumn::Date => (reading_date(), reading_date_hint()),
+        ReadingColumn::Container => (reading_which_container(), reading_which_container_hint()),
+        ReadingColumn::Level => (reading_level_label(), reading_level_hint()),
+        ReadingColumn::LevelFrom => (reading_level_from(), ""),
+        ReadingColumn::Conductivity => (reading_ec(), reading_ec_hint()),
+        ReadingColumn::Temperature => (reading_temperature(), reading_temperature_hint()),
+        ReadingColumn::Added => (reading_then_added(), reading_then_added_hint()),
+        ReadingColumn::Note => (reading_note(), ""),
     }
 }
 
@@ -142,7 +158,7 @@ pub fn cut_columns() -> [&'static str; 4] {
 
 /// A label with the unit of its dimension.
 pub fn unit_label(label: &str, dimension: Option<Dimension>, units: UnitSystem) -> String {
-    match dimension.map_or("", |of| of.symbol(units)) {
+    match dimension.map_or("", |of| symbol(of, units)) {
         "" => label.to_owned(),
         symbol => format!("{label}, {symbol}"),
     }
@@ -161,42 +177,40 @@ fn dimension(place: Place) -> Option<Dimension> {
 pub fn notebook_problem(place: Place, kind: &ProblemKind, units: UnitSystem) -> String {
     let of = dimension(place);
     let amount = |value: f64| match of {
-        None | Some(Dimension::Count) => significant(value, 5),
+        None | Some(Dimension::Count) => rounded(value, 5),
         Some(of) => show(of, value, units),
     };
     match (kind, of) {
         (ProblemKind::OutOfRange { got, .. }, None) if *got < 0.0 => {
-            format!("That is {} days before planting.", significant(-got, 5))
+            day_before_planting(&rounded(-got, 5))
         }
-        (ProblemKind::OutOfRange { high, .. }, None) => format!(
-            "From the day of planting to day {} after it.",
-            significant(*high, 3)
-        ),
+        (ProblemKind::OutOfRange { high, .. }, None) => day_too_late(&rounded(*high, 3)),
         (ProblemKind::OutOfRange { got, low, high }, Some(_)) => {
-            let why = match place {
+            let outside = ReadingOutside {
+                got: &amount(*got),
+                low: &amount(*low),
+                high: &amount(*high),
+            }
+            .text();
+            match place {
                 Place::Reading(_, ReadingColumn::Level) if got < low => {
-                    " A surface is never above the rim."
+                    format!("{outside} {}", level_above_rim())
                 }
-                Place::Reading(_, ReadingColumn::Level) => notebook_problem_reading(),
-                _ => "",
-            };
-            format!(
-                "{} is outside what is allowed: {} to {}.{why}",
-                amount(*got),
-                amount(*low),
-                amount(*high)
-            )
+                Place::Reading(_, ReadingColumn::Level) => {
+                    format!("{outside} {}", level_below_floor())
+                }
+                _ => outside,
+            }
         }
-        (ProblemKind::NotANumber { got }, Some(of)) => {
-            let symbol = of.symbol(units);
-            let of = if symbol.is_empty() { "" } else { " of " };
-            format!("'{got}' is not a number. Write a number{of}{symbol}, or leave it empty.")
+        (ProblemKind::NotANumber { got }, Some(of)) => match symbol(of, units) {
+            "" => reading_not_a_number(got),
+            unit => ReadingNotANumberOf { got, unit }.text(),
+        },
+        (ProblemKind::NotADate { got }, _) if !matches!(place, Place::Planted) => {
+            reading_no_day(got)
         }
-        (ProblemKind::NotADate { got }, _) if !matches!(place, Place::Planted) => format!(
-            "'{got}' is no day. Write days since planting, such as 12, or a date, such as 2027-03-01."
-        ),
-        (ProblemKind::Missing, None) => "Write the day.".to_owned(),
-        (ProblemKind::Missing, _) => "Fill this in, or remove the line.".to_owned(),
+        (ProblemKind::Missing, None) => reading_day_missing().to_owned(),
+        (ProblemKind::Missing, _) => reading_missing().to_owned(),
         _ => problem_text(
             &Problem {
                 field: None,
@@ -215,20 +229,31 @@ pub fn csv_problem(problem: &CsvProblem, units: UnitSystem) -> String {
             let said = notebook_problem(Place::Reading(0, column), kind, units);
             format!("{}: {said}", column.key())
         }
-        CsvKind::Table(TableProblem::NoHeader) => csv_problem_table().to_owned(),
-        CsvKind::Table(TableProblem::UnknownColumn { got, allowed }) => format!(
-            "The column '{got}' is not known. Known are {}.",
-            allowed.join(", ")
-        ),
-        CsvKind::Table(TableProblem::TooManyCells { got, columns }) => {
-            format!("{got} cells, but the table has {columns} columns.")
+        CsvKind::Table(TableProblem::NoHeader) => csv_no_header().to_owned(),
+        CsvKind::Table(TableProblem::UnknownColumn { got, allowed }) => CsvUnknownColumn {
+            allowed: &allowed.join(", "),
+            got,
         }
-        CsvKind::Table(TableProblem::OpenQuote) => csv_problem_table_2().to_owned(),
+        .text(),
+        CsvKind::Table(TableProblem::TooManyCells { got, columns }) => CsvTooManyCells {
+            cells: &got.to_string(),
+            columns: &columns.to_string(),
+        }
+        .text(),
+        CsvKind::Table(TableProblem::OpenQuote) => csv_open_quote().to_owned(),
     };
-    format!("Line {}: {what}", problem.line)
+    CsvLine {
+        line: &problem.line.to_string(),
+        what: &what,
+    }
+    .text()
 }
 
 /// After a table was read.
 pub fn readings_added(added: usize, known: usize) -> String {
-    format!("{added} readings were added; {known} were there already.")
+    ReadingsTakenIn {
+        added: &added.to_string(),
+        known: &known.to_string(),
+    }
+    .text()
 }

@@ -3002,11 +3002,119 @@ dots-of = { $measure }: every container and its mean
 
 ## notebook
 
-notebook-problem-reading =  The container is not deeper.
+# What a notebook is called: the name of its plan, and the day (a date, or what was typed in its place).
+notebook-planted = { $name }, planted { $day }
 
-csv-problem-table = There is nothing to read.
+# A notebook in the list of what a file holds, beside plans and trials.
+notebook-among-plans = { $name } (a notebook)
 
-csv-problem-table-2 = A quotation mark is not closed.
+# Day of a reading or a cut, counted from planting, where no date was written.
+reading-day = Day { $day }
+
+# A level that was read, such as 5 cm. From: rim or mark.
+reading-level = { $from ->
+    [mark] { $level } below the fill mark
+   *[rim] { $level } below the rim
+}
+
+# When a reading was taken (a date or Day 12), and the number of its container.
+reading-container = { $when }, container { $container }
+
+# In the line of a reading, after level, EC and temperature: a volume that was added.
+reading-added = { $amount } added
+
+# Heads that were cut, in a line: date or day, how many, and their mass together.
+cut-heads = { $when }: { $heads } heads, { $mass }
+
+# Label of a box of a reading.
+reading-date = Day or date
+
+# Under it.
+reading-date-hint = Days since planting, or year-month-day.
+
+# Label of a box of a reading.
+reading-which-container = Container
+
+# Under it.
+reading-which-container-hint = Its number. Empty: all alike.
+
+# Label of a box of a reading; the unit follows after a comma.
+reading-level-label = Level
+
+# Under it.
+reading-level-hint = Down to the surface.
+
+# Label of a choice: below the rim, or below the fill mark.
+reading-level-from = This level is
+
+# Label of a box of a reading; the unit follows after a comma.
+reading-ec = EC
+
+# Under it.
+reading-ec-hint = At 25 °C, as meters show it.
+
+# Label of a box of a reading; the unit follows after a comma.
+reading-temperature = Solution temperature
+
+# Under it: the models do not use it.
+reading-temperature-hint = Kept, not reckoned with.
+
+# Label of a box of a reading, for what was added after the level was read; the unit follows after a comma.
+reading-then-added = Then added
+
+# Under it.
+reading-then-added-hint = To one container.
+
+# Label of a box of a reading.
+reading-note = Note
+
+# Beside a day that lies before planting.
+day-before-planting = That is { $days } days before planting.
+
+# Beside a day that lies too late; the last that is allowed.
+day-too-late = From the day of planting to day { $day } after it.
+
+# Beside a figure; the limits have units.
+reading-outside = { $got } is outside what is allowed: { $low } to { $high }.
+
+# After that, of a level.
+level-above-rim = A surface is never above the rim.
+
+# After that, of a level.
+level-below-floor = The container is not deeper.
+
+# Beside a figure without a unit.
+reading-not-a-number = '{ $got }' is not a number. Write a number, or leave it empty.
+
+# Beside a figure; the symbol of its unit.
+reading-not-a-number-of = '{ $got }' is not a number. Write a number of { $unit }, or leave it empty.
+
+# Beside what is neither a day nor a date.
+reading-no-day = '{ $got }' is no day. Write days since planting, such as 12, or a date, such as 2027-03-01.
+
+# Beside an empty box for the day.
+reading-day-missing = Write the day.
+
+# Beside an empty box of heads that were cut.
+reading-missing = Fill this in, or remove the line.
+
+# Of a file that was opened.
+csv-no-header = There is nothing to read.
+
+# Of a table's first line; the names of columns are the same in all languages.
+csv-unknown-column = The column '{ $got }' is not known. Known are { $allowed }.
+
+# Of a line of a table: more cells than the table has columns.
+csv-too-many-cells = { $cells } cells, but the table has { $columns } columns.
+
+# Of a line of a table.
+csv-open-quote = A quotation mark is not closed.
+
+# Where in a table something is wrong, and what: one of the sentences above.
+csv-line = Line { $line }: { $what }
+
+# After a table was read.
+readings-taken-in = { $added } readings were added; { $known } were there already.
 
 # Heading of the part of the page.
 notebooks = A crop under way
@@ -3154,6 +3262,78 @@ notebook-plan-wrong = The plan kept in this notebook cannot be worked out:
 # Where the models do not reach.
 notebook-beyond = The models do not reach this far: no forecast can be given.
 
+# Name of the plan that is made for the next crop.
+next-crop-of = { $name } (next crop)
+
+# Button; the name of the open plan.
+correct-plan = Use this correction for the next plan: { $name }
+
+# Progress, in hundreds.
+seasons-weighed = { $seasons } seasons weighed so far.
+
+# What a closed crop came to, before anything was weighed.
+crop-closed = This crop is closed.
+
+# What a closed crop came to: water for the mass of heads, such as 20 L/kg.
+crop-closed-with = This crop is closed. It took { $water } of fresh heads.
+
+# The sentence of the forecast, large. Basis: plan (nothing was read) or readings.
+pace-endless = { $basis ->
+    [plan] By the plan alone the solution does not end.
+   *[readings] At this pace the solution does not end.
+}
+
+# The same, where no harvest is foreseen. The day counts from planting.
+pace-no-harvest = { $basis ->
+    [plan] By the plan alone the solution ends on day { $day }; the head mass you aim for is not reached in time.
+   *[readings] At this pace the solution ends on day { $day }; the head mass you aim for is not reached in time.
+}
+
+# The same, with so many whole days after harvest.
+pace-after = { $basis ->
+        [plan] By the plan alone
+       *[readings] At this pace
+    } the solution ends on day { $day }, { $days ->
+        [one] 1 day
+       *[other] { $days } days
+    } after harvest.
+
+# The same, with so many whole days before harvest.
+pace-before = { $basis ->
+        [plan] By the plan alone
+       *[readings] At this pace
+    } the solution ends on day { $day }, { $days ->
+        [one] 1 day
+       *[other] { $days } days
+    } before harvest.
+
+# The same, on one day with the harvest.
+pace-same-day = { $basis ->
+    [plan] By the plan alone the solution ends on day { $day }, on the day of harvest.
+   *[readings] At this pace the solution ends on day { $day }, on the day of harvest.
+}
+
+# How often the solution lasts, of 100 seasons. Basis: plan (nothing was read) or readings.
+lasts-in-seasons = { $basis ->
+    [plan] It lasts to harvest in { $lasts } of 100 seasons.
+   *[readings] It lasts to harvest in { $lasts } of 100 seasons that agree with what you read.
+}
+
+# How much the readings leave of the seasons that were lived through; worth: an effective sample size.
+seasons-that-agree = Of { $seasons } seasons of the plan, those that agree with your readings are worth { $worth } equally likely ones.
+
+# The same, where too few were left.
+seasons-drawn-anew = Few of { $seasons } seasons of the plan agree with your readings: together they are worth { $worth } equally likely ones. So { $seasons } new ones were drawn that agree.
+
+# Name of a line of the table.
+solution-ends = Solution ends
+
+# In that line: days after planting.
+days-from-to = day { $low } to { $high }
+
+# In the other lines. A unit or year that both have stands with the second only.
+low-to-high = { $low } to { $high }
+
 # Name of the picture.
 levels = Level of the solution, day by day
 
@@ -3165,6 +3345,21 @@ level-key-plan = By the plan alone: middle, and eight seasons in ten
 
 # Before anything was read.
 top-up-waits = How much may be added is known once a level was read.
+
+# What to add, large: a volume for each container.
+top-up-add = Add { $amount }
+
+# Under it.
+top-up-raw-water = To each container, as raw water: the solution ends strong enough.
+
+# Under it: the strength of what is added, as a share of the plan's own doses.
+top-up-mixed = To each container, mixed at { $percent } % of the plan's doses for each litre: EC { $ec }.
+
+# Under it: how far the surface may rise.
+top-up-ceiling = Never above { $depth } below the rim. Air roots have formed down to there, and they drown when they are covered.
+
+# Under it: a volume, where the air roots forbid so much.
+top-up-not-enough = { $needed } would be needed to be sure. More may not go in now: let the level fall, read it, and add again.
 
 # Where the air roots forbid it.
 add-nothing = Add nothing now
@@ -3186,6 +3381,12 @@ reopen-crop = Open it again
 
 # Before heads were weighed and a level was read.
 not-measured = Litres per kilogram need the mass of the heads and a last level. Neither may be missing.
+
+# Under the measured water for a mass of heads: a volume, a count, and the mean mass of one head.
+water-measured = Water for fresh heads, as measured: one container lost { $water }; { $heads } heads weighed { $mass } on average.
+
+# A factor that was taught; its name is the label of the plan's field.
+factor-learnt = { $factor }: { $was } in this plan, { $now } by what you read; with 95 % probability between { $low } and { $high }.
 
 # Over what was taught.
 taught = What this crop taught
