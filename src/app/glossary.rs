@@ -141,8 +141,8 @@ pub fn glossary() -> Node {
 
 #[wasm_split(glossary, fallible, preload(fetch_glossary))]
 fn chapters() -> Result<Node, Missing> {
-    let all = words::CHAPTERS
-        .iter()
+    let all = words::chapters()
+        .into_iter()
         .zip(&DRAWINGS)
         .map(|(chapter, drawing)| {
             let meanings = chapter
@@ -163,7 +163,7 @@ fn chapters() -> Result<Node, Missing> {
             el("section")
                 .class("chapter")
                 .child(el("h3").child(chapter.name))
-                .child(drawn(drawing, chapter))
+                .child(drawn(drawing, &chapter))
                 .child(el("dl").child(meanings.collect::<Node>()))
         });
     Ok(several()

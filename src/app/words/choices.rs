@@ -1,5 +1,6 @@
 //! Names of the choices.
 
+use super::figures::rounded;
 use super::say::*;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
@@ -15,7 +16,7 @@ use crate::catalog::timber::{Timber, TimberSeries};
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Entry, LabelPlan, Method, Pattern,
-    PipeEnds, Shape, StandsOn, StrengthBy, WaterKind, significant,
+    PipeEnds, Shape, StandsOn, StrengthBy, WaterKind,
 };
 
 /// A choice that has a name.
@@ -24,7 +25,7 @@ pub trait Worded {
     fn word(self) -> String;
 }
 
-/// Names as plain texts.
+/// Names as plain texts; one with figures is returned at once.
 macro_rules! words {
     ($type:ty { $($item:ident => $word:expr,)+ }) => {
         impl Worded for $type {
@@ -92,7 +93,7 @@ words!(RecipeChoice {
 
 words!(Salt {
     CalciumNitrate => salt_calcium_nitrate(),
-    CalciumAmmoniumNitrate => salt_calcium_ammonium_nitrate(),
+    CalciumAmmoniumNitrate => return salt_calcium_ammonium_nitrate(&number("15.5-0-0")),
     PotassiumNitrate => salt_potassium_nitrate(),
     MonopotassiumPhosphate => salt_monopotassium_phosphate(),
     MonoammoniumPhosphate => salt_monoammonium_phosphate(),
@@ -121,7 +122,7 @@ words!(StrengthBy {
 });
 
 words!(CalciumNitrate {
-    DoubleSalt => calcium_nitrate_double_salt(),
+    DoubleSalt => return calcium_nitrate_double_salt(&number("15.5-0-0")),
     Tetrahydrate => calcium_nitrate_tetrahydrate(),
 });
 
@@ -163,12 +164,16 @@ impl Worded for Timber {
     fn word(self) -> String {
         let figures = self.figures();
         let (thick, wide) = figures.nominal;
+        let (thick, wide) = (number(thick), number(wide));
         match figures.series {
             TimberSeries::Metric => format!("{thick} × {wide} mm"),
-            TimberSeries::UsDressed => format!(
-                "{thick} × {wide} in nominal (truly {} × {} mm)",
-                figures.thickness_mm, figures.width_mm
-            ),
+            TimberSeries::UsDressed => TimberDressed {
+                thick: &thick,
+                wide: &wide,
+                thickness: &number(figures.thickness_mm),
+                width: &number(figures.width_mm),
+            }
+            .text(),
         }
     }
 }
@@ -221,8 +226,8 @@ words!(Foam {
 
 words!(PotChoice {
     Small => pot_choice_small(),
-    Medium => pot_choice_medium(),
-    Deep => pot_choice_deep(),
+    Medium => return pot_choice_medium(&number("7.5")),
+    Deep => return pot_choice_deep(&number("7.5")),
 });
 
 words!(VesselChoice {
@@ -230,15 +235,25 @@ words!(VesselChoice {
     CutBottle2 => vessel_choice_cut_bottle2(),
     Bucket19 => vessel_choice_bucket19(),
     Box45 => vessel_choice_box45(),
-    Tank240 => vessel_choice_tank240(),
-    Tank720 => vessel_choice_tank720(),
+    Tank240 => return VesselChoiceTank240 {
+        length: &number("2.4"),
+        width: &number("1.2"),
+    }
+    .text(),
+    Tank720 => return VesselChoiceTank720 {
+        length: &number("7.35"),
+        width: &number("1.25"),
+    }
+    .text(),
 });
 
 impl Worded for BlendChoice {
     fn word(self) -> String {
         match self.grade() {
-            Some((nitrogen, phosphate, potash)) => format!("{nitrogen}-{phosphate}-{potash}"),
-            None => "Another: I copy its label".to_owned(),
+            Some((nitrogen, phosphate, potash)) => {
+                number(format!("{nitrogen}-{phosphate}-{potash}"))
+            }
+            None => blend_choice_own().to_owned(),
         }
     }
 }
@@ -246,13 +261,13 @@ impl Worded for BlendChoice {
 impl Worded for PipeChoice {
     fn word(self) -> String {
         let Some(pipe) = self.pipe() else {
-            return "Another: I measure it".to_owned();
+            return pipe_choice_own().to_owned();
         };
-        let nominal = significant(pipe.nominal, 4);
+        let nominal = rounded(pipe.nominal, 4);
         match pipe.series {
             Series::Metric => format!("{nominal} mm"),
-            Series::Inch => format!("{nominal} in, schedule 40"),
-            Series::InchDrain => format!("{nominal} in, sewer and drain"),
+            Series::Inch => pipe_choice_inch(&nominal),
+            Series::InchDrain => pipe_choice_drain(&nominal),
         }
     }
 }
@@ -260,25 +275,17 @@ impl Worded for PipeChoice {
 /// A choice that is not on the list.
 pub fn unknown_choice(text: &str) -> String {
     if text.is_empty() {
-        "Choose…".to_owned()
+        choice_empty().to_owned()
     } else {
-        format!("'{text}' (not known)")
+        choice_unknown(text)
     }
-}
-/// Button that writes a kept blend into the plan.
-pub fn take_blend(name: &str) -> String {
-    format!("Use {name}")
-}
-/// Name of the button that forgets a blend.
-pub fn forget_blend(name: &str) -> String {
-    format!("Forget the blend {name}")
 }
 
 /// The grade of a label, as its lines were typed.
 pub fn grade(label: &LabelPlan) -> String {
     [&label.nitrogen_pct, &label.p2o5_pct, &label.k2o_pct]
         .map(|entry| match entry {
-            Entry::Number(value) => significant(*value, 3),
+            Entry::Number(value) => rounded(*value, 3),
             Entry::Text(text) if text.trim().is_empty() => "0".to_owned(),
             Entry::Text(text) => text.trim().to_owned(),
         })

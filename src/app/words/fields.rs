@@ -110,9 +110,9 @@ pub fn label(field: Field) -> String {
         Field::Acid => label_acid(),
         Field::Recipe => label_recipe(),
         Field::Salts => label_salts(),
-        Field::SaltChoice(index) => return format!("Salt {}", index + 1),
-        Field::SaltPurity(index) => return format!("Purity of salt {}", index + 1),
-        Field::SaltPrice(index) => return format!("Price of salt {}", index + 1),
+        Field::SaltChoice(index) => return label_salt_choice(&place(index)),
+        Field::SaltPurity(index) => return label_salt_purity(&place(index)),
+        Field::SaltPrice(index) => return label_salt_price(&place(index)),
         Field::Latitude => label_latitude(),
         Field::Elevation => label_elevation(),
         Field::TemperatureMin => label_temperature_min(),
@@ -139,21 +139,30 @@ pub fn label(field: Field) -> String {
         Field::ClimateKind => label_climate_kind(),
         Field::DaylightBy => label_daylight_by(),
         Field::Shelter => label_shelter(),
-        Field::MeasuredVolume(index) => return format!("Water in it, line {}", index + 1),
-        Field::MeasuredDepth(index) => return format!("Depth read, line {}", index + 1),
+        Field::MeasuredVolume(index) => return label_measured_volume(&place(index)),
+        Field::MeasuredDepth(index) => return label_measured_depth(&place(index)),
         Field::Measured => label_measured(),
     }
     .to_owned()
 }
 
+/// The number of a line, as people count.
+fn place(index: u8) -> String {
+    (index + 1).to_string()
+}
+
 /// Name of the button that takes a value one step up or down.
 pub fn step_by(field: Field, up: bool) -> String {
-    format!("{}: {}", label(field), if up { "more" } else { "less" })
+    let label = label(field);
+    if up {
+        label_step_up(&label)
+    } else {
+        label_step_down(&label)
+    }
 }
 
 /// How to find the value; empty where the label says it all.
-#[expect(clippy::too_many_lines, reason = "one line for each field")]
-pub fn hint(field: Field) -> &'static str {
+pub fn hint(field: Field) -> String {
     match field {
         Field::Count => hint_count(),
         Field::Height => hint_height(),
@@ -172,7 +181,7 @@ pub fn hint(field: Field) -> &'static str {
         Field::PipeSpacing => hint_pipe_spacing(),
         Field::EdgeDistance => hint_edge_distance(),
         Field::SupportRating => hint_support_rating(),
-        Field::FloorDrop => hint_floor_drop(),
+        Field::FloorDrop => return hint_floor_drop(&number("0.5")),
         Field::BraceSpacing => hint_brace_spacing(),
         Field::PropRows => hint_prop_rows(),
         Field::SheetLength | Field::SheetWidth => hint_sheet_length(),
@@ -181,21 +190,40 @@ pub fn hint(field: Field) -> &'static str {
         Field::Date => hint_date(),
         Field::SeedlingAge => hint_seedling_age(),
         Field::TargetHead => hint_target_head(),
-        Field::GrowthFactor => hint_growth_factor(),
+        Field::GrowthFactor => return hint_growth_factor(&number("0.75")),
         Field::WaterFactor => hint_water_factor(),
         Field::People => hint_people(),
         Field::TurnaroundDays => hint_turnaround_days(),
         Field::LabelNitrogen => hint_label_nitrogen(),
-        Field::TargetConductivity => hint_target_conductivity(),
+        Field::TargetConductivity => {
+            return HintTargetConductivity {
+                low: &number("1.2"),
+                high: &number("1.8"),
+            }
+            .text();
+        }
         Field::TargetNitrogen => hint_target_nitrogen(),
-        Field::RawWaterConductivity => hint_raw_water_conductivity(),
+        Field::RawWaterConductivity => {
+            return HintRawWaterConductivity {
+                rain: &number("0.02"),
+                low: &number("0.2"),
+                high: &number("0.6"),
+            }
+            .text();
+        }
         Field::WaterKind => hint_water_kind(),
-        Field::WaterAlkalinity => hint_water_alkalinity(),
+        Field::WaterAlkalinity => return hint_water_alkalinity(&number("0.82")),
         Field::WaterSulfate => hint_water_sulfate(),
-        Field::WaterNitrate => hint_water_nitrate(),
+        Field::WaterNitrate => return hint_water_nitrate(&number("4.43")),
         Field::Acid => hint_acid(),
         Field::AcidStrength | Field::AcidDensity => hint_acid_strength(),
-        Field::TargetPh => hint_target_ph(),
+        Field::TargetPh => {
+            return HintTargetPh {
+                low: &number("5.5"),
+                high: &number("6.5"),
+            }
+            .text();
+        }
         Field::StoreTemperature => hint_store_temperature(),
         Field::RecipeStrength => hint_recipe_strength(),
         Field::CropsInARow => hint_crops_in_arow(),
@@ -226,4 +254,5 @@ pub fn hint(field: Field) -> &'static str {
         Field::Measured => hint_measured(),
         _ => "",
     }
+    .to_owned()
 }

@@ -232,6 +232,9 @@ step-entries-to-mend = { $count ->
 
 ## choices
 
+# Names of choices, in lists.
+
+# How the plants stand.
 method-bottle = One plant in a bottle
 
 method-bucket = Several in a bucket
@@ -240,6 +243,7 @@ method-covered-tank = Covered tank
 
 method-floating-boards = Floating boards on pipes
 
+# Shape of the container.
 shape-cylinder = Round, straight walls
 
 shape-tapered-round = Round, tapered (most buckets)
@@ -252,30 +256,37 @@ shape-bottle = Bottle with shoulder and neck
 
 shape-measured = Measured with a jug
 
+# How the holes are laid out.
 pattern-square = Rows in line
 
 pattern-staggered = Every other row shifted
 
 pattern-hexagonal = Hexagonal, all neighbours alike
 
+# What the date is the day of; after `label-date-meaning`.
 date-meaning-transplanting = transplanting
 
+# What the date is the day of; after `label-date-meaning`.
 date-meaning-seeding = seeding
 
+# How the fertilizer is measured out.
 dosing-dry-blend = A dry blend, weighed
 
 dosing-stocks = Stock solutions A and B
 
 dosing-salts = Single salts, to a published solution
 
+# What is known of the raw water.
 water-kind-rain = Rain, or as pure
 
 water-kind-tap = A tap, only its EC
 
 water-kind-analysis = A full analysis
 
+# No acid is used.
 acid-choice-none = None
 
+# Within a sentence the first letter is made small.
 acid-choice-nitric = Nitric acid
 
 acid-choice-phosphoric = Phosphoric acid
@@ -284,6 +295,7 @@ acid-choice-sulfuric = Sulfuric acid
 
 acid-choice-citric = Citric acid (powder)
 
+# Published solutions, by authors and year.
 recipe-choice-hoagland-arnon1 = Hoagland and Arnon 1950, no. 1
 
 recipe-choice-hoagland-arnon2 = Hoagland and Arnon 1950, no. 2
@@ -294,9 +306,11 @@ recipe-choice-sonneveld-straver-lettuce = Sonneveld and Straver 1994, lettuce
 
 recipe-choice-modified-sonneveld = Mattson and Peters 2014, leafy greens
 
+# Salts of the shelf. Within a sentence the first letter is made small.
 salt-calcium-nitrate = Calcium nitrate tetrahydrate
 
-salt-calcium-ammonium-nitrate = Calcium nitrate, granular (15.5-0-0)
+# The grade: 15.5-0-0.
+salt-calcium-ammonium-nitrate = Calcium nitrate, granular ({ $grade })
 
 salt-potassium-nitrate = Potassium nitrate
 
@@ -338,18 +352,23 @@ salt-iron-dtpa = Iron chelate, DTPA
 
 salt-iron-eddha = Iron chelate, EDDHA
 
+# What the strength is set by.
 strength-by-conductivity = EC (needs a meter)
 
 strength-by-nitrogen = Nitrogen (needs a scale only)
 
-calcium-nitrate-double-salt = Granular, 15.5-0-0 with ammonium
+# Kind of calcium nitrate. The grade: 15.5-0-0.
+calcium-nitrate-double-salt = Granular, { $grade } with ammonium
 
+# Kind of calcium nitrate.
 calcium-nitrate-tetrahydrate = Crystals, tetrahydrate
 
+# How the light is known.
 daylight-by-radiation = Solar radiation
 
 daylight-by-sunshine = Hours of sunshine
 
+# The ends of the pipes. Also a sentence of its own in the steps of building, with a full stop.
 pipe-ends-open = Open: solution fills them
 
 pipe-ends-capped = Capped with air: they want to float, weigh them down
@@ -364,6 +383,7 @@ pipe-material-polypropylene = Polypropylene
 
 pipe-material-abs = ABS
 
+# What the tank stands on.
 stands-on-ground = Firm level ground
 
 stands-on-slab = A ground slab of a building
@@ -374,6 +394,7 @@ stands-on-upper-floor = A floor with a room or air below
 
 stands-on-balcony-or-roof = A balcony, deck or roof
 
+# Material of the cover.
 cover-material-extruded-foam = Extruded foam
 
 cover-material-expanded-foam = Expanded (beaded) foam
@@ -404,6 +425,7 @@ crop-kind-coriander = Coriander (not validated)
 
 crop-kind-parsley = Parsley (not validated)
 
+# What stands between the sky and the plants.
 shelter-rain-cover = Outdoors under a clear roof, open sides
 
 shelter-plastic-shelter = Tunnel or house of plastic film
@@ -414,6 +436,7 @@ shelter-windowsill = Indoors at a bright window
 
 shelter-lamps = Indoors under lamps
 
+# A place and season.
 climate-choice-upland-cool-humid = Upland, cool and humid
 
 climate-choice-temperate-late-summer = Temperate, late summer to autumn
@@ -438,6 +461,7 @@ climate-choice-room-under-lamps = A room under lamps
 
 climate-choice-own = My own figures
 
+# Foam of the boards, with its least density and its type.
 foam-extruded-x = Extruded, 21 kg/m³ (type X)
 
 foam-extruded-iv = Extruded, 25 kg/m³ (type IV, usual)
@@ -452,12 +476,16 @@ foam-expanded-ii = Expanded beads, 22 kg/m³ (type II)
 
 foam-expanded-ix = Expanded beads, 29 kg/m³ (type IX)
 
+# A net pot.
 pot-choice-small = about 5 cm (2 in) wide, 5 cm deep
 
-pot-choice-medium = about 7.5 cm (3 in) wide, 7.5 cm deep
+# A net pot as wide as it is deep, 7.5 cm.
+pot-choice-medium = about { $size } cm (3 in) wide, { $size } cm deep
 
-pot-choice-deep = about 7.5 cm (3 in) wide, 10 cm deep
+# A net pot.
+pot-choice-deep = about { $width } cm (3 in) wide, 10 cm deep
 
+# A common container.
 vessel-choice-bottle4 = 4 L bottle with a wide neck
 
 vessel-choice-cut-bottle2 = 2 L bottle, top cut off
@@ -466,9 +494,32 @@ vessel-choice-bucket19 = 19 L (5 gal) bucket
 
 vessel-choice-box45 = 45 L storage box
 
-vessel-choice-tank240 = 2.4 × 1.2 m frame, lined
+# A timber tank with a liner.
+vessel-choice-tank240 = { $length } × { $width } m frame, lined
 
-vessel-choice-tank720 = 7.35 × 1.25 m frame, lined
+# A timber tank with a liner.
+vessel-choice-tank720 = { $length } × { $width } m frame, lined
+
+# Sawn timber of the US series: nominal size in inches, true size in millimetres.
+timber-dressed = { $thick } × { $wide } in nominal (truly { $thickness } × { $width } mm)
+
+# A blend that is not on the list.
+blend-choice-own = Another: I copy its label
+
+# A pipe that is not on the list.
+pipe-choice-own = Another: I measure it
+
+# A pipe by its nominal size in inches.
+pipe-choice-inch = { $nominal } in, schedule 40
+
+# A pipe by its nominal size in inches.
+pipe-choice-drain = { $nominal } in, sewer and drain
+
+# In a list, where nothing is chosen yet.
+choice-empty = Choose…
+
+# In a list, where the plan holds a word that is not on it.
+choice-unknown = '{ $text }' (not known)
 
 # First line of a list that fills in measures.
 preset-vessel = Fill in the measures of…
@@ -491,8 +542,14 @@ remove-line = Remove the last line
 # Over the blends that were kept.
 kept-blends = Blends you keep, for all plans
 
-# Button.
+# Button that writes a kept blend into the plan.
+take-blend = Use { $name }
+
+# Button that forgets a kept blend.
 forget = Forget
+
+# Name of that button for those who do not see the page.
+forget-blend = Forget the blend { $name }
 
 # Label of a kept blend's name.
 blend-name = Name to keep this label under
@@ -585,6 +642,8 @@ group-air = Air
 group-light = Light
 
 ## fields
+
+# Labels above the fields; the unit may follow in brackets, or a colon and a value or a sentence.
 
 label-count = How many such containers
 
@@ -700,6 +759,7 @@ label-heads-per-person-week = Heads for each of them a week
 
 label-turnaround-days = Days to clean and refill between crops
 
+# Lines of a fertilizer's label.
 label-label-nitrogen = Total nitrogen (N)
 
 label-label-nitrate = Nitrate nitrogen
@@ -712,8 +772,10 @@ label-label-phosphate = Phosphate (P2O5)
 
 label-label-potash = Potash (K2O)
 
+# Of a fertilizer or of the raw water.
 label-label-calcium = Calcium (Ca)
 
+# Of a fertilizer or of the raw water.
 label-label-magnesium = Magnesium (Mg)
 
 label-label-sulfur = Sulfur (S)
@@ -742,6 +804,7 @@ label-stock-bblend = Stock B: blend
 
 label-stock-bmagnesium-sulfate = Stock B: magnesium sulfate
 
+# Lines of a report on the raw water.
 label-water-sodium = Sodium (Na)
 
 label-water-potassium = Potassium (K)
@@ -822,6 +885,7 @@ label-crop-kind = Crop
 
 label-pattern = Pattern of the holes
 
+# Before `date-meaning-transplanting` or `date-meaning-seeding`.
 label-date-meaning = The date is the day of
 
 label-dosing = How you measure out
@@ -832,26 +896,56 @@ label-strength-by = Set the strength by
 
 label-calcium-nitrate = Kind of calcium nitrate
 
+# Before a choice such as `climate-choice-dry-summer`.
 label-climate-kind = A place and season like
 
+# Before `daylight-by-radiation` or `daylight-by-sunshine`.
 label-daylight-by = Light is known as
 
 label-shelter = Shelter
 
+# Over the lines of a container that is measured with a jug.
 label-measured = Water poured and depth read
+
+# One line of a container that is measured with a jug.
+label-measured-volume = Water in it, line { $number }
+
+# One line of a container that is measured with a jug.
+label-measured-depth = Depth read, line { $number }
+
+# One of the salts on the shelf.
+label-salt-choice = Salt { $number }
+
+# One of the salts on the shelf.
+label-salt-purity = Purity of salt { $number }
+
+# One of the salts on the shelf.
+label-salt-price = Price of salt { $number }
+
+# Name of the button that takes a value one step up.
+label-step-up = { $label }: more
+
+# Name of the button that takes a value one step down.
+label-step-down = { $label }: less
+
+# Hints under the labels: how to find the value.
 
 hint-count = All filled and planted alike.
 
 hint-height = Stand a ruler on the floor inside and read it at the rim.
 
+# The diameter inside, wherever it is asked for.
 hint-diameter = Lay a tape across the widest line inside.
 
+# Inside length and width.
 hint-length = Between the inner faces, liner in place.
 
+# Inside length and width at the floor; after `hint-length`.
 hint-bottom-length = The same, down at the floor.
 
 hint-body-height = From the floor up to where it begins to narrow.
 
+# After `hint-body-height`.
 hint-shoulder-height = From there up to where the neck begins.
 
 hint-cover-thickness = What the pots hang from. 0 if the pot hangs in the neck.
@@ -874,7 +968,7 @@ hint-edge-distance = Leave empty for half the spacing.
 
 hint-support-rating = From the builder's or maker's papers. Leave empty if you do not know; then do not build there.
 
-hint-floor-drop = Measure with a water level; 0.5 cm is a good floor.
+hint-floor-drop = Measure with a water level; { $good } cm is a good floor.
 
 hint-brace-spacing = Corners count as braces. The solution pushes the sides out between them.
 
@@ -892,7 +986,7 @@ hint-seedling-age = Days from sowing. One to two weeks is usual.
 
 hint-target-head = Fresh, cut above the pot. 150 to 250 g is usual for lettuce.
 
-hint-growth-factor = Start with 0.75. 1 is the published growth model, which runs ahead of growers without pumps.
+hint-growth-factor = Start with { $start }. 1 is the published growth model, which runs ahead of growers without pumps.
 
 hint-water-factor = Start with 1. A crop that was followed teaches a better one.
 
@@ -902,25 +996,25 @@ hint-turnaround-days = Leave empty for 2 days.
 
 hint-label-nitrogen = Copy every line from the bag. What it does not list stays empty or 0.
 
-hint-target-conductivity = 1.2 to 1.8 mS/cm is usual for leafy greens in one charge.
+hint-target-conductivity = { $low } to { $high } mS/cm is usual for leafy greens in one charge.
 
 hint-target-nitrogen = 100 to 200 mg/L is usual for leafy greens.
 
-hint-raw-water-conductivity = Read it with the meter. Rain about 0.02, many taps 0.2 to 0.6 mS/cm.
+hint-raw-water-conductivity = Read it with the meter. Rain about { $rain }, many taps { $low } to { $high } mS/cm.
 
 hint-water-kind = Not sure? A tap with its EC will do.
 
-hint-water-alkalinity = From the report; where it gives bicarbonate, enter 0.82 times that.
+hint-water-alkalinity = From the report; where it gives bicarbonate, enter { $factor } times that.
 
 hint-water-sulfate = Where the report gives S, enter 3 times that.
 
-hint-water-nitrate = Where the report gives nitrate as N, enter 4.43 times that.
+hint-water-nitrate = Where the report gives nitrate as N, enter { $factor } times that.
 
 hint-acid = Only where the pH would be too high. Never with unknown drain or battery acids.
 
 hint-acid-strength = From the bottle's label.
 
-hint-target-ph = 5.5 to 6.5 suits leafy greens.
+hint-target-ph = { $low } to { $high } suits leafy greens.
 
 hint-store-temperature = Salts fall out of strong stocks in the cold.
 
@@ -958,6 +1052,7 @@ hint-blend = Fills in a typical label below. Copy the figures from your own bag.
 
 hint-pipe = True outside diameters, not nominal sizes.
 
+# The choice is `shape-measured`.
 hint-shape = Not sure? Choose 'measured' and pour water in with a jug.
 
 hint-measured = Pour in a known amount, read the depth, and go on. Three lines or more, each deeper than the one before.
@@ -2433,6 +2528,211 @@ glossary = Words and drawings
 
 # What is in it.
 glossary-more = What the words on this page mean. A letter before a word shows where it is in the drawing.
+
+# Heading of a group of words.
+chapter-container = In the container
+
+# What its drawing shows, for those who do not see it.
+chapter-container-drawing = A bucket cut open, on the day of planting and near harvest: the solution has fallen, and roots hang in the air above it.
+
+term-rim = Rim
+
+# Its meaning.
+term-rim-meaning = The upper edge of the inside of a container. Depths are measured down from it or up from the floor.
+
+term-cover = Cover
+
+# Its meaning.
+term-cover-meaning = The lid, sheet or board that carries the plants and keeps light and insects out.
+
+term-net-pot = Net pot
+
+# Its meaning.
+term-net-pot-meaning = A slotted pot. Its flange rests on the cover, its foot stands in the solution on the day of planting, so that the medium in it stays moist.
+
+term-fill-mark = Fill mark
+
+# Its meaning.
+term-fill-mark-meaning = The level to fill to before planting. Everything the crop will drink is in there; nothing is added later.
+
+term-nutrient-solution = Nutrient solution
+
+# Its meaning.
+term-nutrient-solution-meaning = Water with all the fertilizer dissolved in it.
+
+term-moist-air-gap = Moist air gap
+
+# Its meaning.
+term-moist-air-gap-meaning = The air between the falling solution and the cover. It has to open early enough and must stay moist.
+
+term-air-roots = Air roots
+
+# Its meaning.
+term-air-roots-meaning = Short, branched roots that grow in the moist air gap and take up oxygen there. They drown when the level is raised again.
+
+term-water-roots = Water roots
+
+# Its meaning.
+term-water-roots-meaning = Roots in the solution. They drink and feed, and have to keep up with the falling level.
+
+term-never-above = Never above
+
+# Its meaning.
+term-never-above-meaning = The highest level that a top-up may reach: above it are air roots.
+
+term-head = Head
+
+# Its meaning.
+term-head-meaning = One plant, cut above its pot. Its mass is the fresh mass.
+
+# Heading of a group of words.
+chapter-boards = Boards that float, then rest
+
+# What its drawing shows, for those who do not see it.
+chapter-boards-drawing = A tank cut open twice: a board floats on a high level with its pipe below; later the level is lower and the board rests on the pipe.
+
+term-floating-board = Floating board
+
+# Its meaning.
+term-floating-board-meaning = A sheet of foam that carries pots and plants on the solution.
+
+term-draught = Draught
+
+# Its meaning.
+term-draught-meaning = How deep the underside of a floating board lies in the solution. It grows with the plants.
+
+term-pipe = Pipe
+
+# Its meaning.
+term-pipe-meaning = Lies on the floor under the boards. Its outside diameter decides where the boards come to rest.
+
+term-rest = Rest
+
+# Its meaning.
+term-rest-meaning = The day on which the falling level sets the boards down on their pipes. From then on the moist air gap opens.
+
+term-sag = Sag
+
+# Its meaning.
+term-sag-meaning = How far a resting board or a cover bends between its supports in the long run.
+
+term-clear-gap = Clear gap
+
+# Its meaning.
+term-clear-gap-meaning = What the sag leaves of the moist air gap.
+
+# Heading of a group of words.
+chapter-dissolved = What is dissolved
+
+# What its drawing shows, for those who do not see it.
+chapter-dissolved-drawing = A bag with three numbers and a jug of raw water beside two stock bottles A and B.
+
+term-grade = Grade
+
+# Its meaning.
+term-grade-meaning = The three numbers of a blend, N-P2O5-K2O: nitrogen, phosphate and potash as per cent of its mass.
+
+term-raw-water = Raw water
+
+# Its meaning.
+term-raw-water-meaning = Your water before anything is dissolved in it.
+
+term-stock-a = Stock A
+
+# Its meaning.
+term-stock-a-meaning = A strong solution of calcium nitrate. It is kept apart, because calcium falls out with sulfate and phosphate.
+
+term-stock-b = Stock B
+
+# Its meaning.
+term-stock-b-meaning = A strong solution of the blend and of magnesium sulfate.
+
+term-ec = EC
+
+# Its meaning.
+term-ec-meaning = Electrical conductivity at 25 °C, in millisiemens per centimetre: how much salt is dissolved, not which.
+
+term-alkalinity = Alkalinity
+
+# Its meaning.
+term-alkalinity-meaning = What neutralises acid in the water, as calcium carbonate. High alkalinity lifts the pH as plants drink.
+
+term-chelate = Chelate
+
+# Its meaning.
+term-chelate-meaning = Iron or another metal held in a ring of a larger molecule, so that it stays dissolved.
+
+term-falls-out = Falls out
+
+# Its meaning.
+term-falls-out-meaning = A salt that does not stay dissolved and settles as a solid: the plants do not get it.
+
+# Heading of a group of words.
+chapter-time = A crop in time
+
+# What its drawing shows, for those who do not see it.
+chapter-time-drawing = A line of days: seed, a seedling in a pot, a grown head with the level much lower.
+
+term-seeding = Seeding
+
+# Its meaning.
+term-seeding-meaning = The day on which seeds are laid into the medium.
+
+term-transplanting = Transplanting
+
+# Its meaning.
+term-transplanting-meaning = The day on which seedlings move onto the solution. The page counts days from here: it is day 0.
+
+term-harvest = Harvest
+
+# Its meaning.
+term-harvest-meaning = The day on which the mean head has the mass that you ask for.
+
+term-succession = Succession
+
+# Its meaning.
+term-succession-meaning = Plantings one after the other, so that there are heads every week.
+
+term-factors = Growth factor, water factor
+
+# Its meaning.
+term-factors-meaning = Numbers that make the model grow or drink more or less than the published one. A crop that you followed teaches them.
+
+term-seasons = 100 such seasons
+
+# Its meaning.
+term-seasons-meaning = The same plan lived through many times with other weather and other plants: in how many of a hundred it goes well.
+
+# Heading of a group of words.
+chapter-air = Air and light
+
+# What its drawing shows, for those who do not see it.
+chapter-air-drawing = The sun and a lamp over a leaf that gives off water into the air.
+
+term-solar-radiation = Solar radiation
+
+# Its meaning.
+term-solar-radiation-meaning = The energy of sunlight that reaches a square metre in a day, in megajoules.
+
+term-photon-flux = Photon flux (PPFD)
+
+# Its meaning.
+term-photon-flux-meaning = How many photons that plants can use reach the leaves, in micromoles on a square metre each second. Lamps are sold by it.
+
+term-water-given-off = Water given off
+
+# Its meaning.
+term-water-given-off-meaning = What leaves lose to the air, more in sun, warmth and dry air. Nearly all of the solution goes this way.
+
+term-relative-humidity = Relative humidity
+
+# Its meaning.
+term-relative-humidity-meaning = How much water vapour the air holds, as a share of what it could hold at that temperature.
+
+term-shelter = Shelter
+
+# Its meaning.
+term-shelter-meaning = What stands between the sky and the plants: it takes light away and slows the wind.
 
 ## trial
 
