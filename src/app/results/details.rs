@@ -7,7 +7,7 @@ use crate::app::browser::dom::{Node, el, given, live, several};
 use crate::advice::{DayOutcome, Outcome};
 use crate::app::state::app;
 use crate::app::words::{self, Worked};
-use crate::plan::{Dimension, UnitSystem, grams};
+use crate::plan::{Dimension, UnitSystem};
 
 use super::more::{Table, fold_table};
 use super::working::working;
@@ -154,8 +154,8 @@ fn nutrient_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
         .map(|balance| {
             vec![
                 words::nutrient(balance.nutrient).to_owned(),
-                grams(balance.supply_g).to_string(),
-                grams(balance.need_g).to_string(),
+                words::on_scale(balance.supply_g),
+                words::on_scale(balance.need_g),
                 if balance.need_g > balance.supply_g {
                     words::short_from(balance.runs_short_day)
                 } else {
@@ -228,7 +228,7 @@ fn species_rows(outcome: &Outcome, _: UnitSystem) -> Vec<Vec<String>> {
         .map(|amount| {
             vec![
                 amount.species.to_owned(),
-                crate::plan::significant(amount.mmol_per_kg, 3),
+                words::rounded(amount.mmol_per_kg, 3),
             ]
         })
         .collect()
