@@ -1,11 +1,9 @@
 //! What stands beside the figures.
-//!
-//! Long, because all that is said beside figures is read, and one day translated, together.
 
-use super::figures::{date, show};
+use super::figures::{date, rounded, show, unit};
 use super::say::*;
 use crate::advice::{EventKind, Outcome, PipeVerdict, Saturation, TargetReached};
-use crate::plan::{Dimension, UnitSystem, significant};
+use crate::plan::{Dimension, UnitSystem};
 use crate::season::MajorNutrient;
 
 use super::doses::doses_line;
@@ -13,94 +11,100 @@ use super::findings::fine;
 
 /// Heading of the checks that passed.
 pub fn passed(count: usize) -> String {
-    match count {
-        1 => "1 check passed".to_owned(),
-        count => format!("{count} checks passed"),
-    }
+    checks_passed(&count.to_string())
 }
 
 /// Under the fill figure.
 pub fn below_rim(cm: f64, units: UnitSystem) -> String {
-    format!("{} below the rim", show(Dimension::Length, cm, units))
+    fill_below_rim(&show(Dimension::Length, cm, units))
 }
 
 /// Under the fill figure.
 pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fill = &outcome.fill;
     let volume = |litres| show(Dimension::Volume, litres, units);
-    let each = if fill.plants > 1 {
-        format!(
-            ", {} for each of {} plants",
-            volume(fill.per_plant_l),
-            fill.plants
-        )
-    } else {
-        String::new()
-    };
-    let all = if fill.containers > 1 {
-        format!(
-            " {} containers take {}.",
-            fill.containers,
-            volume(fill.total_volume_l)
-        )
-    } else {
-        String::new()
-    };
-    format!(
-        "{} deep, before the {} go in. {}{each}, weighing {}.{all}",
-        show(Dimension::Length, fill.depth_cm, units),
-        if outcome.boards.is_some() {
+    let mass = &show(Dimension::Weight, fill.mass_kg, units);
+    let deep = FillDeep {
+        depth: &show(Dimension::Length, fill.depth_cm, units),
+        parts: if outcome.boards.is_some() {
             "boards"
         } else {
             "pots"
         },
-        volume(fill.volume_l),
-        show(Dimension::Weight, fill.mass_kg, units),
-    )
+    };
+    let holds = if fill.plants > 1 {
+        FillHoldsEach {
+            volume: &volume(fill.volume_l),
+            each: &volume(fill.per_plant_l),
+            plants: &fill.plants.to_string(),
+            mass,
+        }
+        .text()
+    } else {
+        FillHolds {
+            volume: &volume(fill.volume_l),
+            mass,
+        }
+        .text()
+    };
+    let all = (fill.containers > 1).then(|| {
+        FillAllContainers {
+            containers: &fill.containers.to_string(),
+            volume: &volume(fill.total_volume_l),
+        }
+        .text()
+    });
+    let sentences: Vec<String> = [deep.text(), holds].into_iter().chain(all).collect();
+    sentences.join(" ")
 }
 
 /// The harvest headline.
 pub fn harvest_head(outcome: &Outcome) -> String {
     match (outcome.season.harvest_day, &outcome.calendar.harvest) {
         (Some(_), Some(written)) => date(written),
-        _ => "Not reached".to_owned(),
+        _ => harvest_not_reached().to_owned(),
     }
 }
 
 /// Under the harvest headline.
 pub fn harvest_more(outcome: &Outcome, units: UnitSystem) -> String {
     let season = &outcome.season;
-    let head = show(Dimension::Mass, season.head_g, units);
+    let head = &show(Dimension::Mass, season.head_g, units);
     match season.harvest_day {
-        Some(day) => format!("{day} days after planting, heads of about {head}."),
-        None => format!(
-            "Followed for {} days; heads reach about {head}.",
-            season.days_followed
-        ),
+        Some(day) => HarvestAfter {
+            days: &day.to_string(),
+            head,
+        }
+        .text(),
+        None => HarvestMissing {
+            days: &season.days_followed.to_string(),
+            head,
+        }
+        .text(),
     }
 }
 
 /// Under the figure of what is left.
 pub fn left_more(outcome: &Outcome, units: UnitSystem) -> String {
     let season = &outcome.season;
-    format!(
-        "The crop draws {} a plant, {} of fresh heads. Moist air gap {}.",
-        show(Dimension::Volume, season.water_per_plant_l, units),
-        show(Dimension::WaterUse, season.water_per_kg_l, units),
-        show(Dimension::Length, season.gap_at_end_cm, units)
-    )
+    LeftUses {
+        each: &show(Dimension::Volume, season.water_per_plant_l, units),
+        use_per_mass: &show(Dimension::WaterUse, season.water_per_kg_l, units),
+        gap: &show(Dimension::Length, season.gap_at_end_cm, units),
+    }
+    .text()
 }
 
 /// The one polite sentence for those who cannot see the figures change.
 pub fn result_sentence(outcome: &Outcome, units: UnitSystem) -> String {
-    format!(
-        "Fill {}, {}. Dissolve {}. Harvest: {}. Left: {}.",
-        show(Dimension::Volume, outcome.fill.volume_l, units),
-        below_rim(outcome.fill.below_rim_cm, units),
-        doses_line(outcome, units),
-        harvest_head(outcome),
-        show(Dimension::Volume, outcome.season.left_l, units)
-    )
+    ResultTold {
+        volume: &show(Dimension::Volume, outcome.fill.volume_l, units),
+        mark: &below_rim(outcome.fill.below_rim_cm, units),
+        doses: &doses_line(outcome, units),
+        harvest: &harvest_head(outcome),
+        left: &show(Dimension::Volume, outcome.season.left_l, units),
+    }
+    .text()
 }
 
 /// What happens on a day.
@@ -116,7 +120,11 @@ pub fn event(kind: EventKind) -> &'static str {
 
 /// A day and its date.
 pub fn day_and_date(day: u32, written: &str) -> String {
-    format!("Day {day} · {}", date(written))
+    DayDated {
+        day: &day.to_string(),
+        date: &date(written),
+    }
+    .text()
 }
 
 /// Heads of the pipe table.
@@ -133,7 +141,10 @@ pub fn pipe_heads() -> [&'static str; 6] {
 
 /// A day, or that there is none.
 pub fn rest_day(day: Option<u32>) -> String {
-    day.map_or_else(|| "never".to_owned(), |day| format!("day {day}"))
+    day.map_or_else(
+        || rests_never().to_owned(),
+        |day| rests_on_day(&day.to_string()),
+    )
 }
 
 /// Whether a pipe does.
@@ -152,11 +163,11 @@ pub fn verdict(verdict: PipeVerdict) -> &'static str {
 }
 
 /// Under the pipe table.
-pub fn pipes_note(any_sound: bool) -> &'static str {
+pub fn pipes_note(any_sound: bool) -> String {
     if any_sound {
-        "Each size is filled so that its boards float 1 cm (3/8 in) clear. The air gap comes from the water that the crop draws, so it hardly changes with the pipe; a thicker pipe leaves more solution. 3 to 9 cm (1 1/8 to 3 1/2 in) of moist air at harvest is usual."
+        pipes_note_sound(unit("in"))
     } else {
-        "No size gives a sound air gap with this crop and climate. The gap comes from the water that the crop draws: fewer or more plants, a longer or shorter crop, or another tank changes it; the pipe alone does not."
+        pipes_note_none().to_owned()
     }
 }
 
@@ -171,7 +182,10 @@ pub fn nutrient_heads() -> [&'static str; 4] {
 }
 /// A nutrient does not.
 pub fn short_from(day: Option<u32>) -> String {
-    day.map_or_else(|| "short".to_owned(), |day| format!("short from day {day}"))
+    day.map_or_else(
+        || nutrient_short().to_owned(),
+        |day| nutrient_short_from(&day.to_string()),
+    )
 }
 
 /// Name of a nutrient.
@@ -210,7 +224,11 @@ pub fn target_heads() -> [&'static str; 4] {
 /// A target by its element and form.
 pub fn target(target: &TargetReached) -> String {
     match target.form {
-        Some(form) => format!("{} as {form}", target.nutrient),
+        Some(form) => TargetForm {
+            element: target.nutrient,
+            form,
+        }
+        .text(),
         None => target.nutrient.to_owned(),
     }
 }
@@ -244,27 +262,22 @@ pub fn per_cent(share: f64) -> String {
 
 /// What one batch of a stock serves.
 pub fn serves(containers: f64, heads: f64) -> String {
-    format!(
-        "{} containers, {} heads",
-        significant(containers, 2),
-        significant(heads, 2)
-    )
+    StockServes {
+        containers: &rounded(containers, 2),
+        heads: &rounded(heads, 2),
+    }
+    .text()
 }
 
 /// Saturation indices in one line.
 pub fn saturation_line(saturation: &Saturation) -> String {
-    let one = |name: &str, index: Option<f64>| {
-        index.map(|index| {
-            format!(
-                "{name} {}",
-                show(Dimension::Fine, index, UnitSystem::Metric)
-            )
-        })
+    let one = |text: fn(&str) -> String, index: Option<f64>| {
+        index.map(|index| text(&show(Dimension::Fine, index, UnitSystem::Metric)))
     };
     let lines: Vec<String> = [
-        one("gypsum", saturation.gypsum),
-        one("calcium phosphate", saturation.brushite),
-        one("lime", saturation.calcite),
+        one(saturation_gypsum, saturation.gypsum),
+        one(saturation_calcium_phosphate, saturation.brushite),
+        one(saturation_lime, saturation.calcite),
     ]
     .into_iter()
     .flatten()
@@ -279,18 +292,15 @@ pub fn saturation_line(saturation: &Saturation) -> String {
 /// The solution's readings in one line.
 pub fn readings(outcome: &Outcome, units: UnitSystem) -> String {
     let solution = &outcome.solution;
-    format!(
-        "EC {} at 25 °C ({} at its own {}), pH {}; saturation: {}.",
-        show(Dimension::Conductivity, solution.ec_ms_per_cm, units),
-        show(
-            Dimension::Conductivity,
-            solution.ec_at_temperature_ms_per_cm,
-            units
-        ),
-        show(Dimension::Temperature, solution.temperature_c, units),
-        fine(solution.ph),
-        saturation_line(&solution.saturation)
-    )
+    let conductivity = |ms_per_cm| show(Dimension::Conductivity, ms_per_cm, units);
+    SolutionReadings {
+        ec: &conductivity(solution.ec_ms_per_cm),
+        ec_at_temperature: &conductivity(solution.ec_at_temperature_ms_per_cm),
+        temperature: &show(Dimension::Temperature, solution.temperature_c, units),
+        ph: &fine(solution.ph),
+        saturation: &saturation_line(&solution.saturation),
+    }
+    .text()
 }
 
 /// The bar at the foot of a phone.

@@ -20,7 +20,7 @@ pub fn season_heads() -> [&'static str; 6] {
 
 /// A day of the slider.
 pub fn day(day: usize) -> String {
-    format!("Day {day}")
+    season_day(&day.to_string())
 }
 
 /// Beside the drawing.
@@ -42,28 +42,28 @@ pub fn curve(of: CurveOf) -> &'static str {
 }
 
 /// The bar that shows the scale, mm, and its words, for a container of half a width.
-pub fn scale_bar(half_width_mm: f64, units: UnitSystem) -> (f64, &'static str) {
-    match (units, half_width_mm > 300.0) {
-        (UnitSystem::Metric, false) => (50.0, "5\u{a0}cm"),
-        (UnitSystem::Metric, true) => (200.0, "20\u{a0}cm"),
-        (UnitSystem::UsCustomary, false) => (50.8, "2\u{a0}in"),
-        (UnitSystem::UsCustomary, true) => (203.2, "8\u{a0}in"),
-    }
+pub fn scale_bar(half_width_mm: f64, units: UnitSystem) -> (f64, String) {
+    let mm = match (units, half_width_mm > 300.0) {
+        (UnitSystem::Metric, false) => 50.0,
+        (UnitSystem::Metric, true) => 200.0,
+        (UnitSystem::UsCustomary, false) => 50.8,
+        (UnitSystem::UsCustomary, true) => 203.2,
+    };
+    (mm, show(Dimension::Length, mm / 10.0, units))
 }
 
 /// What the drawing shows, a sentence for each day.
 pub fn drawing_sentences(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     let days = outcome.season.days.iter().zip(&outcome.roots.days);
     days.map(|(day, roots)| {
-        format!(
-            "Day {}: solution {} deep, moist air gap {}, heads of about {}, EC {}. {}",
-            day.day,
-            show(Dimension::Length, day.level_cm, units),
-            show(Dimension::Length, day.gap_cm, units),
-            show(Dimension::Mass, day.head_g, units),
-            show(Dimension::Conductivity, day.ec_ms_per_cm, units),
-            standing(roots, units)
-        )
+        let drawn = DrawnDay {
+            day: &day.day.to_string(),
+            level: &show(Dimension::Length, day.level_cm, units),
+            gap: &show(Dimension::Length, day.gap_cm, units),
+            head: &show(Dimension::Mass, day.head_g, units),
+            ec: &show(Dimension::Conductivity, day.ec_ms_per_cm, units),
+        };
+        [drawn.text(), standing(roots, units)].join(" ")
     })
     .collect()
 }
@@ -72,34 +72,27 @@ pub fn drawing_sentences(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
 fn standing(roots: &RootsDay, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     match (roots.contact, roots.reached) {
-        (true, false) => {
-            "The pots stand in the solution; their roots have not come out yet.".to_owned()
+        (true, false) => standing_no_roots().to_owned(),
+        (true, true) => standing_in_solution(&length(roots.water_roots_cm)),
+        (false, true) => StandingAbove {
+            air: &length(roots.air_roots_cm),
+            water: &length(roots.water_roots_cm),
         }
-        (true, true) => format!(
-            "The pots stand in the solution; water roots reach {} below them.",
-            length(roots.water_roots_cm)
-        ),
-        (false, true) => format!(
-            "The pots hang above the solution; air roots span {}, water roots reach {} deep.",
-            length(roots.air_roots_cm),
-            length(roots.water_roots_cm)
-        ),
-        (false, false) => {
-            "Neither pots nor roots touch the solution: the plants dry out.".to_owned()
-        }
+        .text(),
+        (false, false) => standing_dry().to_owned(),
     }
 }
 
 /// The first day that fails, and how.
 pub fn failing_day(day: usize, kind: Option<RootsFailureKind>) -> String {
-    let how = match kind {
-        Some(RootsFailureKind::RootsHang) => "the solution falls away from the roots",
-        _ => "the pots lose the solution before roots reach it",
-    };
-    format!("Day {day}: {how}")
+    let day = day.to_string();
+    match kind {
+        Some(RootsFailureKind::RootsHang) => failing_roots(&day),
+        _ => failing_pots(&day),
+    }
 }
 
 /// After a mend.
 pub fn mended(change: &str) -> String {
-    format!("Changed: {change}.")
+    change_made(change)
 }

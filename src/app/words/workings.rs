@@ -2,7 +2,7 @@
 
 use super::built::{Built, built, built_inputs, built_method, built_name};
 use super::doses::doses_line;
-use super::figures::show;
+use super::figures::{rounded, show, unit};
 use super::findings::fine;
 use super::results::saturation_line;
 use super::say::*;
@@ -146,218 +146,203 @@ pub fn working_of(worked: Worked) -> &'static str {
 
 /// Inputs, equation, source, how sure.
 pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String; 4] {
-    let (equation, source, sure) = method(worked);
+    let [equation, source, sure] = method(worked);
     [inputs(worked, outcome, units), equation, source, sure]
 }
 
 #[expect(
     clippy::too_many_lines,
-    reason = "one sentence a working; several functions would only scatter the wording"
+    reason = "one text a working, with its figures; several functions would only scatter them"
 )]
 fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     let volume = |litres| show(Dimension::Volume, litres, units);
+    let conductivity = |ms_per_cm| show(Dimension::Conductivity, ms_per_cm, units);
     let (fill, season) = (&outcome.fill, &outcome.season);
     match worked {
-        Worked::Fill => format!(
-            "Your measures of container, cover and pots. With everything in place the solution stands {} above the floor and the pots {} deep in it; without them the same {} stand {} deep.",
-            length(fill.planted_level_cm),
-            length(fill.pot_immersion_cm),
-            volume(fill.volume_l),
-            length(fill.depth_cm)
-        ),
-        Worked::Dose => format!(
-            "{} of solution, raw water of {}, and the strength you asked for; the solution then reads {} with {} nitrogen. That takes {}.",
-            volume(fill.volume_l),
-            show(Dimension::Conductivity, outcome.fertilizer.raw_water_ec_ms_per_cm, units),
-            show(Dimension::Conductivity, outcome.fertilizer.ec_ms_per_cm, units),
-            show(Dimension::Concentration, outcome.fertilizer.elements_mg_per_l.n, units),
-            doses_line(outcome, units)
-        ),
-        Worked::Harvest => format!(
-            "Mean temperature {}, light {} a day at the plants, seedling age, spacing, the growth factor, and {} as the mass of a head at the end.",
-            show(Dimension::Temperature, season.mean_temperature_c, units),
-            show(Dimension::DailyLight, season.daily_light_mol_per_m2, units),
-            show(Dimension::Mass, season.head_g, units)
-        ),
-        Worked::Water => format!(
-            "{} at planting; the crop draws {} to the end, {} of it through openings; {} of fresh heads.",
-            volume(fill.volume_l),
-            volume(season.water_l),
-            volume(season.evaporated_l),
-            show(Dimension::WaterUse, season.water_per_kg_l, units)
-        ),
-        Worked::Solution => format!(
-            "Every ion of fertilizer, acid and raw water. Ionic strength {} mol/kg; pH {}; {}.",
-            crate::plan::significant(outcome.solution.ionic_strength_mol_per_kg, 3),
-            fine(outcome.solution.ph),
-            saturation_line(&outcome.solution.saturation)
-        ),
-        Worked::Nutrients => format!(
-            "Dry mass of {} {} of {} at the end, and the content of the tissue.",
-            fill.plants,
-            if fill.plants == 1 { "head" } else { "heads" },
-            show(Dimension::Mass, season.head_g, units)
-        ),
-        Worked::Stocks => {
-            inputs_stocks().to_owned()
+        Worked::Fill => InputsFill {
+            level: &length(fill.planted_level_cm),
+            immersion: &length(fill.pot_immersion_cm),
+            volume: &volume(fill.volume_l),
+            depth: &length(fill.depth_cm),
         }
-        Worked::Days => format!(
-            "{} of solution at planting, the water drawn on each day, the shape of the container, and what the crop takes up; {} days in all.",
-            volume(fill.volume_l),
-            season.days.len().saturating_sub(1)
-        ),
+        .text(),
+        Worked::Dose => InputsDose {
+            volume: &volume(fill.volume_l),
+            raw: &conductivity(outcome.fertilizer.raw_water_ec_ms_per_cm),
+            solution: &conductivity(outcome.fertilizer.ec_ms_per_cm),
+            nitrogen: &show(
+                Dimension::Concentration,
+                outcome.fertilizer.elements_mg_per_l.n,
+                units,
+            ),
+            doses: &doses_line(outcome, units),
+        }
+        .text(),
+        Worked::Harvest => InputsHarvest {
+            temperature: &show(Dimension::Temperature, season.mean_temperature_c, units),
+            light: &show(Dimension::DailyLight, season.daily_light_mol_per_m2, units),
+            head: &show(Dimension::Mass, season.head_g, units),
+        }
+        .text(),
+        Worked::Water => InputsWater {
+            volume: &volume(fill.volume_l),
+            drawn: &volume(season.water_l),
+            evaporated: &volume(season.evaporated_l),
+            use_per_mass: &show(Dimension::WaterUse, season.water_per_kg_l, units),
+        }
+        .text(),
+        Worked::Solution => InputsSolution {
+            ionic_strength: &rounded(outcome.solution.ionic_strength_mol_per_kg, 3),
+            ph: &fine(outcome.solution.ph),
+            saturation: &saturation_line(&outcome.solution.saturation),
+        }
+        .text(),
+        Worked::Nutrients => InputsNutrients {
+            plants: &fill.plants.to_string(),
+            head: &show(Dimension::Mass, season.head_g, units),
+        }
+        .text(),
+        Worked::Stocks => inputs_stocks().to_owned(),
+        Worked::Days => InputsDays {
+            volume: &volume(fill.volume_l),
+            days: &season.days.len().saturating_sub(1).to_string(),
+        }
+        .text(),
         Worked::Recipe => inputs_recipe().to_owned(),
-        Worked::Strength => format!(
-            "Water of {} of fresh heads, uptake by the crop, and {} at planting; the end of the season at each trial strength.",
-            show(Dimension::WaterUse, season.water_per_kg_l, units),
-            show(Dimension::Conductivity, outcome.fertilizer.ec_ms_per_cm, units)
-        ),
-        Worked::RawWater => format!(
-            "Your figures of the raw water; it computes to {}.",
-            show(Dimension::Conductivity, outcome.water.ec_ms_per_cm, units)
-        ),
-        Worked::Drift => format!(
-            "Cations and anions that the crop takes up, and a pH of {} at planting.",
-            fine(outcome.solution.ph)
-        ),
+        Worked::Strength => InputsStrength {
+            use_per_mass: &show(Dimension::WaterUse, season.water_per_kg_l, units),
+            solution: &conductivity(outcome.fertilizer.ec_ms_per_cm),
+        }
+        .text(),
+        Worked::RawWater => inputs_raw_water(&conductivity(outcome.water.ec_ms_per_cm)),
+        Worked::Drift => inputs_drift(&fine(outcome.solution.ph)),
         Worked::Salt => inputs_salt().to_owned(),
-        Worked::NextCrops => format!(
-            "What is left at harvest: {}, and {} of EC.",
-            volume(season.left_l),
-            show(
-                Dimension::Conductivity,
-                season.days.last().map_or(0.0, |day| day.ec_ms_per_cm),
-                units
-            )
-        ),
-        Worked::Load => format!(
-            "{} in one container, {} in it, over the area of its floor.",
-            volume(fill.volume_l),
-            show(Dimension::Weight, fill.mass_kg, units)
-        ),
-        Worked::Roots => format!(
-            "Tips that grow {} a day at the season's mean temperature; {} of oxygen at the surface; the level of each day.",
-            show(
+        Worked::NextCrops => InputsNextCrops {
+            volume: &volume(season.left_l),
+            solution: &conductivity(season.days.last().map_or(0.0, |day| day.ec_ms_per_cm)),
+        }
+        .text(),
+        Worked::Load => InputsLoad {
+            volume: &volume(fill.volume_l),
+            mass: &show(Dimension::Weight, fill.mass_kg, units),
+        }
+        .text(),
+        Worked::Roots => InputsRoots {
+            growth: &show(
                 Dimension::SmallLength,
                 outcome.roots.growth_mm_per_day,
-                units
+                units,
             ),
-            show(
+            oxygen: &show(
                 Dimension::Concentration,
                 outcome.roots.oxygen_mg_per_l,
-                units
-            )
-        ),
-        Worked::Mosquitoes => format!(
-            "Solution at the mean of the air, {}.",
-            show(Dimension::Temperature, season.mean_temperature_c, units)
-        ),
+                units,
+            ),
+        }
+        .text(),
+        Worked::Mosquitoes => inputs_mosquitoes(&show(
+            Dimension::Temperature,
+            season.mean_temperature_c,
+            units,
+        )),
         Worked::Built(of) => built_inputs(of, outcome, units),
         Worked::Boards => outcome.boards.as_ref().map_or_else(String::new, |boards| {
-            format!(
-                "One board with pots weighs {} at planting and lies {} deep; the level falls with the water drawn.",
-                show(Dimension::Weight, boards.board_mass_kg, units),
-                show(Dimension::SmallLength, boards.draught_mm.unwrap_or_default(), units)
-            )
+            InputsBoards {
+                mass: &show(Dimension::Weight, boards.board_mass_kg, units),
+                draught: &show(
+                    Dimension::SmallLength,
+                    boards.draught_mm.unwrap_or_default(),
+                    units,
+                ),
+            }
+            .text()
         }),
     }
 }
 
 /// Equation, source and certainty.
-fn method(worked: Worked) -> (String, String, String) {
-    let (equation, source, sure) = match worked {
-        Worked::Built(of) => return built_method(of),
-        Worked::Fill => (
-            "Volume of the shape up to the level, less what pots, boards and pipes push aside; inverted by Newton's method.",
-            "Solid geometry; monotone cubic interpolation for a vessel measured with a jug (Fritsch and Butland 1984).",
-            "As sure as your tape.",
+fn method(worked: Worked) -> [String; 3] {
+    let three = |by: &str, after: &str, sure: &str| [by, after, sure].map(str::to_owned);
+    match worked {
+        Worked::Built(of) => built_method(of).into(),
+        Worked::Fill => three(working_fill_by(), working_fill_after(), working_fill_sure()),
+        Worked::Dose => three(
+            working_dose_by(),
+            &WorkingDoseAfter {
+                phosphorus: &number("0.436"),
+                potassium: &number("0.830"),
+            }
+            .text(),
+            working_dose_sure(),
         ),
-        Worked::Dose => (
-            "Composition of label or salt times grams, until EC or nitrogen meets the target; single salts by bounded least squares on the recipe.",
-            "IUPAC standard atomic weights; P = 0.436 P2O5, K = 0.830 K2O; Lawson and Hanson 1974.",
-            "As sure as the label and the scale. An unknown tap is taken as calcium bicarbonate water of its EC.",
+        Worked::Harvest => three(
+            working_harvest_by(),
+            working_harvest_after(),
+            working_harvest_sure(),
         ),
-        Worked::Harvest => (
-            "Two stores of dry mass, sugars and structure; photosynthesis from light, carbon dioxide and temperature, hour by hour, times the growth factor.",
-            "Van Henten 1994, with its published parameters; air and light by FAO Irrigation and Drainage Paper 56; dry matter by USDA food composition tables.",
-            "Validated for lettuce in greenhouses; about a week either way.",
+        Worked::Water => three(
+            &working_water_by(&number("1.05")),
+            working_water_after(),
+            working_water_sure(),
         ),
-        Worked::Water => (
-            "Energy balance of the canopy: heat and vapour flow against stomatal and aerodynamic resistances; pots and edges evaporate 1.05 times the reference.",
-            "Graamans and others 2017; FAO Irrigation and Drainage Paper 56.",
-            "20 to 30% either way; a hot dry spell takes more than the mean.",
+        Worked::Solution => three(
+            working_solution_by(),
+            working_solution_after(),
+            &working_solution_sure(&number("0.3")),
         ),
-        Worked::Solution => (
-            "Mass action of ions and pairs with activities, open to the air's carbon dioxide; conductivity from the species; saturation index = log of activity product over solubility product.",
-            "Truesdell and Jones 1974; Robinson and Stokes 1959; McCleskey and others 2012; Nordstrom and others 1990. Checked against PHREEQC.",
-            "EC within 3% of a known solution, 10% of a label; pH within 0.3 in weakly buffered water.",
+        Worked::Nutrients => three(
+            working_nutrients_by(),
+            working_nutrients_after(),
+            working_nutrients_sure(),
         ),
-        Worked::Nutrients => (
-            "Dry mass times content of the tissue, against grams brought by fertilizer and raw water.",
-            "USDA food composition tables, nitrate added.",
-            "About 30% either way.",
+        Worked::Stocks => three(
+            working_stocks_by(),
+            working_stocks_after(),
+            &working_stocks_sure(&number("0.2")),
         ),
-        Worked::Stocks => (
-            "Each salt against its solubility at the coldest, and the saturation of gypsum and calcium phosphate in each stock and in both together.",
-            "CRC Handbook solubilities; equilibria as for the tank.",
-            "Solubility within 5% for one salt alone; saturation index within 0.2.",
+        Worked::Boards => three(
+            working_boards_by(),
+            working_boards_after(),
+            working_boards_sure(),
         ),
-        Worked::Boards => (
-            "Displaced water equals floating mass; gap = height of the pipes less the level.",
-            "Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.",
-            "A few millimetres on a level floor; sag and a floor out of level are told apart.",
+        Worked::Days => three(working_days_by(), working_days_after(), working_days_sure()),
+        Worked::Recipe => three(
+            working_recipe_by(),
+            working_recipe_after(),
+            working_recipe_sure(),
         ),
-        Worked::Days => (
-            "Solution of a day = that of the day before less transpiration, evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.",
-            "Mass balance over the sources of harvest, water, nutrients and solution.",
-            "As sure as water and harvest: 20 to 30%, and about a week.",
+        Worked::Strength => three(
+            working_strength_by(),
+            working_strength_after(),
+            working_strength_sure(),
         ),
-        Worked::Recipe => (
-            "Grams of each salt, none below zero, that bring the least sum of squared misses, each relative to its target.",
-            "Lawson and Hanson 1974, non-negative least squares; recipes as published, named in the list.",
-            "Exact for pure salts; as sure as their purity.",
+        Worked::RawWater => three(
+            working_raw_water_by(),
+            working_raw_water_after(),
+            working_raw_water_sure(),
         ),
-        Worked::Strength => (
-            "From the weakest with which no nutrient ends before harvest to the strongest whose EC at harvest the crop still bears.",
-            "Mass balance of the season; tissue contents by USDA food composition tables.",
-            "About 30% either way, as water use and uptake.",
+        Worked::Drift => three(
+            working_drift_by(),
+            working_drift_after(),
+            working_drift_sure(),
         ),
-        Worked::RawWater => (
-            "Each item against its limit; charges of cations against anions; computed against measured EC; the share of rain that brings every item below its limit.",
-            "FAO Irrigation and Drainage Paper 29 (Ayers and Westcot 1985), Table 1; alkalinity practice of soilless culture.",
-            "As sure as the analysis.",
+        Worked::Salt => three(working_salt_by(), working_salt_after(), working_salt_sure()),
+        Worked::NextCrops => three(
+            working_next_crops_by(),
+            working_next_crops_after(),
+            working_next_crops_sure(),
         ),
-        Worked::Drift => (
-            "Each charge that roots take in is paid with one of hydrogen or bicarbonate; nitrate takes the pH up, ammonium down.",
-            "Charge balance of uptake; equilibria as for the tank.",
-            "The direction is sure, the size an outer bound: roots and their breath damp it.",
+        Worked::Roots => three(
+            &working_roots_by(unit("in")),
+            working_roots_after(),
+            working_roots_sure(),
         ),
-        Worked::Salt => (
-            "Yield falls by a set share for each unit of salinity above a threshold.",
-            "Maas and Hoffman 1977; of the part of the EC that sodium and chloride make up, half counts as the soil extract they measured.",
-            "A few per cent of yield.",
+        Worked::Mosquitoes => three(
+            working_mosquitoes_by(),
+            working_mosquitoes_after(),
+            working_mosquitoes_sure(),
         ),
-        Worked::NextCrops => (
-            "Refill with raw water to the first mark, add back what the next crop takes of nitrogen; drain once sodium, chloride or EC is past its limit.",
-            "Mass balance of the season.",
-            "Measure EC before each crop: it counts more than the forecast.",
-        ),
-        Worked::Roots => (
-            "Tips start from a 3 cm (1 1/4 in) plug, grow 1 mm for each degree above 5 °C a day, and stop where less than 2 mg/L of oxygen diffuses down to them.",
-            "Degree-days after Kage and others 2000; diffusion after Han and Bartels 1996; the figures for lettuce, the plug and the least oxygen are assumed.",
-            "A guide: real solution stirs a little at night, so roots may go deeper.",
-        ),
-        Worked::Mosquitoes => (
-            "Rate of development at a constant temperature, from egg to adult.",
-            "Rueda and others 1990, for Culex quinquefasciatus and Aedes aegypti.",
-            "Other species and hungry larvae take longer, up to three times.",
-        ),
-        Worked::Load => (
-            "Volume times density; mass over area.",
-            "Density of water by Tanaka and others 2001; loads of floors vary, so ask who knows the building.",
-            "Within 2%, container, boards and crop not counted.",
-        ),
-    };
-    (equation.to_owned(), source.to_owned(), sure.to_owned())
+        Worked::Load => three(working_load_by(), working_load_after(), working_load_sure()),
+    }
 }

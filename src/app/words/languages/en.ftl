@@ -1254,6 +1254,87 @@ mixture-heads-2 = Stock B
 # Heads of that table.
 mixture-heads-3 = Saturation index undiluted
 
+# Heading of the checks that passed, folded away.
+checks-passed = { $count ->
+        [one] 1 check passed
+       *[other] { $count } checks passed
+    }
+
+# The fill mark: under Fill to, on the card, and within other sentences.
+fill-below-rim = { $length } below the rim
+
+# Under the fill mark. depth: of the solution before anything stands in it.
+fill-deep = { $depth } deep, before the { $parts ->
+        [boards] boards
+       *[pots] pots
+    } go in.
+
+# Follows fill-deep, for one plant. mass: of the solution.
+fill-holds = { $volume }, weighing { $mass }.
+
+# Follows fill-deep, for several plants. each: volume for one of them; mass: of the whole solution.
+fill-holds-each = { $volume }, { $each } for each of { $plants } plants, weighing { $mass }.
+
+# Follows fill-holds, where there are several containers.
+fill-all-containers = { $containers } containers take { $volume }.
+
+# In place of the date of the harvest.
+harvest-not-reached = Not reached
+
+# Under the date of the harvest. head: mass of one.
+harvest-after = { $days } days after planting, heads of about { $head }.
+
+# Where there is no harvest. head: mass of one.
+harvest-missing = Followed for { $days } days; heads reach about { $head }.
+
+# Under the volume that is left. `use_per_mass`: with its unit, such as 20 L/kg.
+left-uses = The crop draws { $each } a plant, { $use_per_mass } of fresh heads. Moist air gap { $gap }.
+
+# The whole result, read aloud and copied as a text. mark: fill-below-rim; doses: a list such as 12 g blend, or 5 salts; harvest: a date or harvest-not-reached.
+result-told = Fill { $volume }, { $mark }. Dissolve { $doses }. Harvest: { $harvest }. Left: { $left }.
+
+# A day of the season and its date.
+day-dated = Day { $day } · { $date }
+
+# In the pipe table: the boards do not come to rest.
+rests-never = never
+
+# In the pipe table: when the boards come to rest.
+rests-on-day = day { $day }
+
+# Under the pipe table. inch: the symbol.
+pipes-note-sound = Each size is filled so that its boards float 1 cm (3/8 { $inch }) clear. The air gap comes from the water that the crop draws, so it hardly changes with the pipe; a thicker pipe leaves more solution. 3 to 9 cm (1 1/8 to 3 1/2 { $inch }) of moist air at harvest is usual.
+
+# Under the pipe table, where no size does.
+pipes-note-none = No size gives a sound air gap with this crop and climate. The gap comes from the water that the crop draws: fewer or more plants, a longer or shorter crop, or another tank changes it; the pipe alone does not.
+
+# In the nutrient table: there is less than the crop takes.
+nutrient-short = short
+
+# In the nutrient table.
+nutrient-short-from = short from day { $day }
+
+# A form of an element of a recipe; element: a symbol, N.
+target-form = { $element } as { $form ->
+        [ammonium] ammonium
+       *[nitrate] nitrate
+    }
+
+# What one batch of a stock serves. Rounded numbers.
+stock-serves = { $containers } containers, { $heads } heads
+
+# A saturation index; several stand in a row with commas.
+saturation-gypsum = gypsum { $index }
+
+# A saturation index; several stand in a row with commas.
+saturation-calcium-phosphate = calcium phosphate { $index }
+
+# A saturation index; several stand in a row with commas.
+saturation-lime = lime { $index }
+
+# The readings of the solution. ec, `ec_at_temperature`: with their unit; saturation: a list such as gypsum −1.2, lime 0.3.
+solution-readings = EC { $ec } at 25 °C ({ $ec_at_temperature } at its own { $temperature }), pH { $ph }; saturation: { $saturation }.
+
 ## season
 
 mark-fill = fill mark
@@ -1306,6 +1387,33 @@ season-heads-5 = EC
 
 # Heads of the season's table.
 season-heads-6 = pH
+
+# A day of the season: value of the slider.
+season-day = Day { $day }
+
+# What the drawing shows on a day; standing-… follows. head: mass of one.
+drawn-day = Day { $day }: solution { $level } deep, moist air gap { $gap }, heads of about { $head }, EC { $ec }.
+
+# How pots and roots touch the solution; follows drawn-day.
+standing-no-roots = The pots stand in the solution; their roots have not come out yet.
+
+# How pots and roots touch the solution; follows drawn-day.
+standing-in-solution = The pots stand in the solution; water roots reach { $length } below them.
+
+# How pots and roots touch the solution; follows drawn-day.
+standing-above = The pots hang above the solution; air roots span { $air }, water roots reach { $water } deep.
+
+# How pots and roots touch the solution; follows drawn-day.
+standing-dry = Neither pots nor roots touch the solution: the plants dry out.
+
+# Button that shows the first day that fails.
+failing-roots = Day { $day }: the solution falls away from the roots
+
+# Button that shows the first day that fails.
+failing-pots = Day { $day }: the pots lose the solution before roots reach it
+
+# Notice after a button was pressed that mends the plan; change: the words of that button.
+change-made = Changed: { $change }.
 
 ## doses
 
@@ -1452,6 +1560,216 @@ working-parts-3 = After
 
 # Names of the four parts of a working.
 working-parts-4 = How sure
+
+# What the fill is worked out from. level: of the solution above the floor; immersion: of the pots; depth: of the solution alone.
+inputs-fill = Your measures of container, cover and pots. With everything in place the solution stands { $level } above the floor and the pots { $immersion } deep in it; without them the same { $volume } stand { $depth } deep.
+
+# raw, solution: their electrical conductivity, with its unit; doses: a list such as 12 g blend + 8 g calcium nitrate, or 5 salts.
+inputs-dose = { $volume } of solution, raw water of { $raw }, and the strength you asked for; the solution then reads { $solution } with { $nitrogen } nitrogen. That takes { $doses }.
+
+# light: with its unit, mol/m².
+inputs-harvest = Mean temperature { $temperature }, light { $light } a day at the plants, seedling age, spacing, the growth factor, and { $head } as the mass of a head at the end.
+
+# `use_per_mass`: with its unit, such as 20 L/kg.
+inputs-water = { $volume } at planting; the crop draws { $drawn } to the end, { $evaporated } of it through openings; { $use_per_mass } of fresh heads.
+
+# saturation: a list such as gypsum −1.2, lime 0.3.
+inputs-solution = Every ion of fertilizer, acid and raw water. Ionic strength { $ionic_strength } mol/kg; pH { $ph }; { $saturation }.
+
+# plants: how many; head: the mass of one.
+inputs-nutrients = Dry mass of { $plants } { $plants ->
+        [one] head
+       *[other] heads
+    } of { $head } at the end, and the content of the tissue.
+
+# What a day of the season is worked out from.
+inputs-days = { $volume } of solution at planting, the water drawn on each day, the shape of the container, and what the crop takes up; { $days } days in all.
+
+# solution: its electrical conductivity, with its unit.
+inputs-strength = Water of { $use_per_mass } of fresh heads, uptake by the crop, and { $solution } at planting; the end of the season at each trial strength.
+
+# An electrical conductivity, with its unit.
+inputs-raw-water = Your figures of the raw water; it computes to { $conductivity }.
+
+# What the drift of the pH is worked out from.
+inputs-drift = Cations and anions that the crop takes up, and a pH of { $ph } at planting.
+
+# solution: its electrical conductivity, with its unit.
+inputs-next-crops = What is left at harvest: { $volume }, and { $solution } of EC.
+
+# What the weight on the floor is worked out from.
+inputs-load = { $volume } in one container, { $mass } in it, over the area of its floor.
+
+# growth: a length.
+inputs-roots = Tips that grow { $growth } a day at the season's mean temperature; { $oxygen } of oxygen at the surface; the level of each day.
+
+# What the time from egg to adult is worked out from.
+inputs-mosquitoes = Solution at the mean of the air, { $temperature }.
+
+# draught: how deep the board lies in the solution.
+inputs-boards = One board with pots weighs { $mass } at planting and lies { $draught } deep; the level falls with the water drawn.
+
+# By which equation.
+working-fill-by = Volume of the shape up to the level, less what pots, boards and pipes push aside; inverted by Newton's method.
+
+# After whom; names and years of sources stay.
+working-fill-after = Solid geometry; monotone cubic interpolation for a vessel measured with a jug (Fritsch and Butland 1984).
+
+# How sure that is.
+working-fill-sure = As sure as your tape.
+
+# By which equation.
+working-dose-by = Composition of label or salt times grams, until EC or nitrogen meets the target; single salts by bounded least squares on the recipe.
+
+# After whom; names and years of sources stay.
+working-dose-after = IUPAC standard atomic weights; P = { $phosphorus } P2O5, K = { $potassium } K2O; Lawson and Hanson 1974.
+
+# How sure that is.
+working-dose-sure = As sure as the label and the scale. An unknown tap is taken as calcium bicarbonate water of its EC.
+
+# By which equation.
+working-harvest-by = Two stores of dry mass, sugars and structure; photosynthesis from light, carbon dioxide and temperature, hour by hour, times the growth factor.
+
+# After whom; names and years of sources stay.
+working-harvest-after = Van Henten 1994, with its published parameters; air and light by FAO Irrigation and Drainage Paper 56; dry matter by USDA food composition tables.
+
+# How sure that is.
+working-harvest-sure = Validated for lettuce in greenhouses; about a week either way.
+
+# By which equation.
+working-water-by = Energy balance of the canopy: heat and vapour flow against stomatal and aerodynamic resistances; pots and edges evaporate { $factor } times the reference.
+
+# After whom; names and years of sources stay.
+working-water-after = Graamans and others 2017; FAO Irrigation and Drainage Paper 56.
+
+# How sure that is.
+working-water-sure = 20 to 30% either way; a hot dry spell takes more than the mean.
+
+# By which equation.
+working-solution-by = Mass action of ions and pairs with activities, open to the air's carbon dioxide; conductivity from the species; saturation index = log of activity product over solubility product.
+
+# After whom; names and years of sources stay.
+working-solution-after = Truesdell and Jones 1974; Robinson and Stokes 1959; McCleskey and others 2012; Nordstrom and others 1990. Checked against PHREEQC.
+
+# How sure that is.
+working-solution-sure = EC within 3% of a known solution, 10% of a label; pH within { $error } in weakly buffered water.
+
+# By which equation.
+working-nutrients-by = Dry mass times content of the tissue, against grams brought by fertilizer and raw water.
+
+# After whom; names and years of sources stay.
+working-nutrients-after = USDA food composition tables, nitrate added.
+
+# How sure that is.
+working-nutrients-sure = About 30% either way.
+
+# By which equation.
+working-stocks-by = Each salt against its solubility at the coldest, and the saturation of gypsum and calcium phosphate in each stock and in both together.
+
+# After whom; names and years of sources stay.
+working-stocks-after = CRC Handbook solubilities; equilibria as for the tank.
+
+# How sure that is.
+working-stocks-sure = Solubility within 5% for one salt alone; saturation index within { $error }.
+
+# By which equation.
+working-boards-by = Displaced water equals floating mass; gap = height of the pipes less the level.
+
+# After whom; names and years of sources stay.
+working-boards-after = Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.
+
+# How sure that is.
+working-boards-sure = A few millimetres on a level floor; sag and a floor out of level are told apart.
+
+# By which equation.
+working-days-by = Solution of a day = that of the day before less transpiration, evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.
+
+# After whom; names and years of sources stay.
+working-days-after = Mass balance over the sources of harvest, water, nutrients and solution.
+
+# How sure that is.
+working-days-sure = As sure as water and harvest: 20 to 30%, and about a week.
+
+# By which equation.
+working-recipe-by = Grams of each salt, none below zero, that bring the least sum of squared misses, each relative to its target.
+
+# After whom; names and years of sources stay.
+working-recipe-after = Lawson and Hanson 1974, non-negative least squares; recipes as published, named in the list.
+
+# How sure that is.
+working-recipe-sure = Exact for pure salts; as sure as their purity.
+
+# By which equation.
+working-strength-by = From the weakest with which no nutrient ends before harvest to the strongest whose EC at harvest the crop still bears.
+
+# After whom; names and years of sources stay.
+working-strength-after = Mass balance of the season; tissue contents by USDA food composition tables.
+
+# How sure that is.
+working-strength-sure = About 30% either way, as water use and uptake.
+
+# By which equation.
+working-raw-water-by = Each item against its limit; charges of cations against anions; computed against measured EC; the share of rain that brings every item below its limit.
+
+# After whom; names and years of sources stay.
+working-raw-water-after = FAO Irrigation and Drainage Paper 29 (Ayers and Westcot 1985), Table 1; alkalinity practice of soilless culture.
+
+# How sure that is.
+working-raw-water-sure = As sure as the analysis.
+
+# By which equation.
+working-drift-by = Each charge that roots take in is paid with one of hydrogen or bicarbonate; nitrate takes the pH up, ammonium down.
+
+# After whom; names and years of sources stay.
+working-drift-after = Charge balance of uptake; equilibria as for the tank.
+
+# How sure that is.
+working-drift-sure = The direction is sure, the size an outer bound: roots and their breath damp it.
+
+# By which equation.
+working-salt-by = Yield falls by a set share for each unit of salinity above a threshold.
+
+# After whom; names and years of sources stay.
+working-salt-after = Maas and Hoffman 1977; of the part of the EC that sodium and chloride make up, half counts as the soil extract they measured.
+
+# How sure that is.
+working-salt-sure = A few per cent of yield.
+
+# By which equation.
+working-next-crops-by = Refill with raw water to the first mark, add back what the next crop takes of nitrogen; drain once sodium, chloride or EC is past its limit.
+
+# After whom; names and years of sources stay.
+working-next-crops-after = Mass balance of the season.
+
+# How sure that is.
+working-next-crops-sure = Measure EC before each crop: it counts more than the forecast.
+
+# By which equation.
+working-roots-by = Tips start from a 3 cm (1 1/4 { $inch }) plug, grow 1 mm for each degree above 5 °C a day, and stop where less than 2 mg/L of oxygen diffuses down to them.
+
+# After whom; names and years of sources stay.
+working-roots-after = Degree-days after Kage and others 2000; diffusion after Han and Bartels 1996; the figures for lettuce, the plug and the least oxygen are assumed.
+
+# How sure that is.
+working-roots-sure = A guide: real solution stirs a little at night, so roots may go deeper.
+
+# By which equation.
+working-mosquitoes-by = Rate of development at a constant temperature, from egg to adult.
+
+# After whom; names and years of sources stay.
+working-mosquitoes-after = Rueda and others 1990, for Culex quinquefasciatus and Aedes aegypti.
+
+# How sure that is.
+working-mosquitoes-sure = Other species and hungry larvae take longer, up to three times.
+
+# By which equation.
+working-load-by = Volume times density; mass over area.
+
+# After whom; names and years of sources stay.
+working-load-after = Density of water by Tanaka and others 2001; loads of floors vary, so ask who knows the building.
+
+# How sure that is.
+working-load-sure = Within 2%, container, boards and crop not counted.
 
 ## card
 
