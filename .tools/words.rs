@@ -181,10 +181,10 @@ fn messages<'a>(language: &str, source: &'a str) -> Result<Vec<Text<'a>>, Vec<Fa
                 ));
             }
             Entry::Term(term) => {
-                failures.push(format!("{language}.ftl: no terms: -{}", term.id.name))
+                failures.push(format!("{language}.ftl: no terms: -{}", term.id.name));
             }
             Entry::Junk { content } => {
-                failures.push(format!("{language}.ftl: cannot be read: {content}"))
+                failures.push(format!("{language}.ftl: cannot be read: {content}"));
             }
         }
     }
@@ -213,9 +213,9 @@ fn variables<'a>(pattern: &Pattern<&'a str>) -> Vec<&'a str> {
                     expression: Expression::Select { selector, variants },
                 } => {
                     of_inline(selector, found);
-                    variants
-                        .iter()
-                        .for_each(|variant| of_pattern(&variant.value, found));
+                    for variant in variants {
+                        of_pattern(&variant.value, found);
+                    }
                 }
             }
         }
@@ -312,7 +312,7 @@ fn pack(pattern: &Pattern<&str>, variables: &[&str], to: &mut String) -> Result<
                     let (VariantKey::Identifier { name: key }
                     | VariantKey::NumberLiteral { value: key }) = &variant.key;
                     // The last one needs no key: it holds whatever comes.
-                    to.push_str(if variant.default { "" } else { *key });
+                    to.push_str(if variant.default { "" } else { key });
                     to.push(NEXT);
                     pack(&variant.value, variables, to)?;
                     to.push(NEXT);
@@ -359,10 +359,10 @@ fn functions(
                     .split('-')
                     .map(|word| word[..1].to_uppercase() + &word[1..])
                     .collect();
-                let fields: String = several
-                    .iter()
-                    .map(|name| format!("    /// `${name}`\n    pub {name}: &'a str,\n"))
-                    .collect();
+                let mut fields = String::new();
+                for name in several {
+                    let _ = writeln!(fields, "    /// `${name}`\n    pub {name}: &'a str,");
+                }
                 let given: Vec<String> =
                     several.iter().map(|name| format!("self.{name}")).collect();
                 writeln!(

@@ -54,7 +54,7 @@ pub fn forms() -> Node {
                                 .class("hint")
                                 .child(format!("{} ", words::not_sure()))
                                 .child(action("quiet explain", words::words_explained(), || {
-                                    browser::open_fold("glossary")
+                                    browser::open_fold("glossary");
                                 })),
                         )
                         .child(match step {

@@ -24,17 +24,24 @@ pub fn sentence(desk: Desk, shown: &Shown) -> Node {
             words::notebook_plan_wrong(),
             lines.collect::<Vec<_>>().join(" ")
         )
-    } else if !shown.problems.is_empty() {
+    } else if shown.waits() {
         words::forecast_waits().to_owned()
     } else if known.beyond {
         words::notebook_beyond().to_owned()
     } else {
         known.after.as_ref().map_or_else(
             || words::forecasting().to_owned(),
-            |after| told(after, shown),
+            |after| match shown.wrong_lines() {
+                0 => told(after, shown),
+                lines => format!(
+                    "{} {}",
+                    told(after, shown),
+                    words::left_out(&lines.to_string())
+                ),
+            },
         )
     };
-    let waits = !(shown.plan_problems.is_empty() && shown.problems.is_empty());
+    let waits = !shown.plan_problems.is_empty() || shown.waits();
     let working = move || {
         let lived = desk.lived.get().filter(|_| known.working && !waits);
         lived.map_or_else(String::new, words::weighing)
@@ -65,7 +72,7 @@ pub fn forecast(desk: Desk, shown: &Shown) -> Node {
     let (Some(before), Some(after)) = (&known.before, &known.after) else {
         return Node::default();
     };
-    let old = known.working || !shown.problems.is_empty();
+    let old = known.working || shown.waits();
     el("div")
         .class("forecast")
         .class_if("stale", old)

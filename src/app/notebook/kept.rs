@@ -298,6 +298,21 @@ impl Shown {
         }
     }
 
+    /// Whether something is wrong that no reading can be weighed without.
+    pub fn waits(&self) -> bool {
+        let line = |place| reading_of(place).or(cut_of(place));
+        self.problems.iter().any(|it| line(it.place).is_none())
+    }
+
+    /// How many lines are wrong, and so not weighed.
+    pub fn wrong_lines(&self) -> usize {
+        let line = |of: fn(Place) -> Option<usize>| {
+            let lines = self.problems.iter().filter_map(move |it| of(it.place));
+            lines.collect::<std::collections::BTreeSet<usize>>().len()
+        };
+        line(reading_of) + line(cut_of)
+    }
+
     /// What is wrong at a place, in words.
     pub fn problem(&self, place: Place) -> Option<String> {
         let problem = self.problems.iter().find(|it| it.place == place)?;
@@ -326,6 +341,37 @@ pub fn finished(notebook: &Notebook) -> Notebook {
     notebook.readings.retain(|reading| !is_begun(reading));
     notebook.harvest.retain(|cut| !cut_is_begun(cut));
     notebook
+}
+
+/// A notebook without the lines that are only begun or wrong: what can be weighed of it.
+pub fn sound_lines(notebook: &Notebook) -> Notebook {
+    let mut notebook = finished(notebook);
+    if let Err(NotebookRefusal::Notebook(problems)) = check_notebook(&notebook) {
+        let wrong = |of: fn(Place) -> Option<usize>, line: usize| {
+            problems.iter().any(|it| of(it.place) == Some(line))
+        };
+        let mut line = 0..;
+        let mut sound = |of| !wrong(of, line.next().unwrap_or_default());
+        notebook.readings.retain(|_| sound(reading_of));
+        let mut line = 0..;
+        let mut sound = |of| !wrong(of, line.next().unwrap_or_default());
+        notebook.harvest.retain(|_| sound(cut_of));
+    }
+    notebook
+}
+
+fn reading_of(place: Place) -> Option<usize> {
+    match place {
+        Place::Reading(line, _) => Some(line),
+        _ => None,
+    }
+}
+
+fn cut_of(place: Place) -> Option<usize> {
+    match place {
+        Place::Cut(line, _) => Some(line),
+        _ => None,
+    }
 }
 
 /// Puts readings in the order of their days, where all of them tell one.

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::kept::{Desk, Known, finished};
+use super::kept::{Desk, Known, sound_lines};
 use crate::advice::notebook::{SEASONS, Tracker};
 use crate::app::browser;
 use crate::plan::notebook::Notebook;
@@ -20,7 +20,7 @@ thread_local! {
 
 /// What is not weighed changes nothing.
 fn bare(notebook: &Notebook) -> Notebook {
-    let mut notebook = finished(notebook);
+    let mut notebook = sound_lines(notebook);
     for reading in &mut notebook.readings {
         reading.note.clear();
     }

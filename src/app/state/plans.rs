@@ -79,7 +79,7 @@ impl App {
     /// Opens a copy of a ready example, in its own season but not in the past.
     pub fn add_example(self, example: Example) {
         let mut plan = example.plan();
-        plan.name = words::example_name(example).to_owned();
+        words::example_name(example).clone_into(&mut plan.name);
         if let Entry::Text(date) = &plan.crop.date {
             plan.crop.date = Entry::Text(next_time(date, &browser::today()));
         }

@@ -1,5 +1,9 @@
 //! Every word that a user reads, in one place. Functions take typed facts and give sentences in the
 //! reader's language; nothing here decides anything.
+#![expect(
+    clippy::wildcard_imports,
+    reason = "the texts are hundreds of functions that the build writes"
+)]
 
 mod build_figures;
 mod build_lists;

@@ -3609,7 +3609,7 @@ differs-somewhere = The variants do not all do the same, but no two of them can 
 # Where no difference is shown; share: such as "about 30 in 100".
 cannot-be-told = No difference can be told. That does not mean that the variants are alike: means as far apart come up in { $share } of such trials by luck alone.
 
-# After it; detectable and half_width: with their unit; cases: a number.
+# After it; `detectable` and `half_width`: with their unit; cases: a number.
 trial-finds = A trial of this size and spread finds a difference of { $detectable } or more in { $cases } of 100 cases and easily misses smaller ones; a difference here is uncertain by { $half_width } either way.
 
 # A variant that could not be judged; containers: 0 or 1.
@@ -3873,6 +3873,12 @@ forecasting = Working out the forecast.
 
 # Where entries are wrong.
 forecast-waits = The forecast waits until the marked entries are mended.
+
+# After the forecast, where lines of the notebook are wrong.
+left-out = { $lines ->
+    [one] 1 marked line is left out until it is mended.
+   *[other] { $lines } marked lines are left out until they are mended.
+}
 
 # Where the kept plan is wrong.
 notebook-plan-wrong = The plan kept in this notebook cannot be worked out:
