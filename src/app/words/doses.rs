@@ -2,11 +2,11 @@
 
 use super::say::*;
 use crate::advice::{Dose, Material, Outcome};
-use crate::plan::{Dimension, UnitSystem, grams};
+use crate::plan::{Dimension, UnitSystem};
 
 use super::choices::Worded;
-use super::figures::show;
-use super::findings::fine;
+use super::figures::{on_scale, places, show};
+use super::findings::{fine, sentences};
 
 /// A dose as it is measured out: grams and millilitres everywhere, with US units beside what is not
 /// too small for them.
@@ -16,7 +16,7 @@ pub fn dose(dose: &Dose, units: UnitSystem) -> String {
     const LEAST_ML: f64 = 30.0;
     let us = units == UnitSystem::UsCustomary;
     if let Some(mass) = dose.mass_g {
-        let text = grams(mass).to_string();
+        let text = on_scale(mass);
         return if us && mass >= LEAST_G {
             format!("{text} ({})", show(Dimension::Mass, mass, units))
         } else {
@@ -39,13 +39,12 @@ pub fn material(material: &Material) -> String {
         Material::Blend => material_blend().to_owned(),
         Material::StockA => material_stock_a().to_owned(),
         Material::StockB => material_stock_b().to_owned(),
-        Material::CalciumNitrateDoubleSalt => material_calcium_nitrate_double_salt().to_owned(),
+        Material::CalciumNitrateDoubleSalt => {
+            material_calcium_nitrate_double_salt(&number("15.5-0-0"))
+        }
         Material::CalciumNitrateTetrahydrate => material_calcium_nitrate_tetrahydrate().to_owned(),
         Material::MagnesiumSulfate => material_magnesium_sulfate().to_owned(),
-        Material::Salt(salt) => {
-            let name = salt.word();
-            small(&name)
-        }
+        Material::Salt(salt) => small(&salt.word()),
         Material::OwnSalt(formula) => formula.clone(),
         Material::Acid(acid) => small(&acid.word()),
     }
@@ -53,27 +52,51 @@ pub fn material(material: &Material) -> String {
 
 /// First letter as a capital.
 pub fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters
-        .next()
-        .map(|first| format!("{}{}", first.to_ascii_uppercase(), letters.as_str()))
-        .unwrap_or_default()
+    first_as(text, |letter| match letter {
+        'à'..='ö' | 'ø'..='þ' => moved(letter, -CASES_APART),
+        other => other.to_ascii_uppercase(),
+    })
 }
 
 /// First letter as a small one.
 fn small(text: &str) -> String {
+    first_as(text, |letter| match letter {
+        'À'..='Ö' | 'Ø'..='Þ' => moved(letter, CASES_APART),
+        other => other.to_ascii_lowercase(),
+    })
+}
+
+/// From a capital to its small letter, among the letters with accents that stand in one row.
+const CASES_APART: i32 = 0x20;
+
+fn moved(letter: char, by: i32) -> char {
+    u32::from(letter)
+        .checked_add_signed(by)
+        .and_then(char::from_u32)
+        .unwrap_or(letter)
+}
+
+fn first_as(text: &str, change: impl Fn(char) -> char) -> String {
     let mut letters = text.chars();
     letters
         .next()
-        .map(|first| format!("{}{}", first.to_ascii_lowercase(), letters.as_str()))
-        .unwrap_or_default()
+        .map(change)
+        .into_iter()
+        .chain(letters)
+        .collect()
 }
 
 /// Doses in one line.
 fn line_of(doses: &[Dose], units: UnitSystem) -> String {
     doses
         .iter()
-        .map(|item| format!("{} {}", dose(item, units), material(&item.material)))
+        .map(|item| {
+            DoseOf {
+                dose: &dose(item, units),
+                material: &material(&item.material),
+            }
+            .text()
+        })
         .collect::<Vec<_>>()
         .join(" + ")
 }
@@ -82,7 +105,7 @@ fn line_of(doses: &[Dose], units: UnitSystem) -> String {
 pub fn doses_line(outcome: &Outcome, units: UnitSystem) -> String {
     let doses = &outcome.fertilizer.doses;
     if doses.len() > 3 {
-        format!("{} salts", doses.len())
+        salts_in_all(&doses.len().to_string())
     } else {
         line_of(doses, units)
     }
@@ -101,53 +124,47 @@ pub fn dose_lines(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
 /// The doses of all containers, where there are several.
 pub fn all_doses_line(outcome: &Outcome, units: UnitSystem) -> Option<String> {
     let doses = &outcome.fertilizer.doses_for_all;
+    let count = &outcome.fill.containers.to_string();
     (outcome.fill.containers > 1).then(|| {
         if doses.len() > 3 {
-            return format!(
-                "{} containers take {0} times as much.",
-                outcome.fill.containers
-            );
+            return all_doses_as_often(count);
         }
-        format!(
-            "{} containers take {}.",
-            outcome.fill.containers,
-            line_of(doses, units)
-        )
+        AllDoses {
+            count,
+            doses: &line_of(doses, units),
+        }
+        .text()
     })
 }
 
 /// Under the doses.
 pub fn dose_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fertilizer = &outcome.fertilizer;
-    format!(
-        "{} at 25 °C, pH {}, {} nitrogen. For one container. {}{}",
-        show(Dimension::Conductivity, fertilizer.ec_ms_per_cm, units),
-        fine(outcome.solution.ph),
-        show(
-            Dimension::Concentration,
-            fertilizer.elements_mg_per_l.n,
-            units
+    let nitrogen = fertilizer.elements_mg_per_l.n;
+    sentences([
+        Some(
+            DoseMore {
+                ec: &show(Dimension::Conductivity, fertilizer.ec_ms_per_cm, units),
+                ph: &fine(outcome.solution.ph),
+                nitrogen: &show(Dimension::Concentration, nitrogen, units),
+            }
+            .text(),
         ),
-        all_doses_line(outcome, units).unwrap_or_default(),
-        cost_line(outcome)
-    )
+        all_doses_line(outcome, units),
+        cost_line(outcome),
+    ])
 }
 
 /// What the charge costs, where prices were given.
-pub fn cost_line(outcome: &Outcome) -> String {
-    outcome
-        .fertilizer
-        .cost
-        .as_ref()
-        .map_or_else(String::new, |cost| {
-            let money = |amount: f64| {
-                let places = if amount < 1.0 { 3 } else { 2 };
-                format!("{}{amount:.places$}", cost.currency)
-            };
-            format!(
-                " It costs about {}, {} a head.",
-                money(cost.charge),
-                money(cost.per_head)
-            )
-        })
+fn cost_line(outcome: &Outcome) -> Option<String> {
+    let cost = outcome.fertilizer.cost.as_ref()?;
+    let money = |amount: f64| {
+        let written = places(amount, if amount < 1.0 { 3 } else { 2 });
+        format!("{}{written}", cost.currency)
+    };
+    let line = CostLine {
+        charge: &money(cost.charge),
+        head: &money(cost.per_head),
+    };
+    Some(line.text())
 }

@@ -4,13 +4,12 @@
 
 use super::doses::{capital, material};
 use super::fields::label;
-use super::figures::show;
+use super::figures::{and_list, on_scale, rounded, show};
 use super::problems::unusual_text;
 use super::results::nutrient;
 use super::say::*;
-use crate::advice::Saturation;
-use crate::advice::{Fact, Finding, Mend, MendWay, Weight};
-use crate::plan::{Dimension, UnitSystem, figure, grams, significant};
+use crate::advice::{Fact, Finding, Mend, MendWay, Saturation, Weight};
+use crate::plan::{Dimension, UnitSystem};
 use crate::science::raw_water::Item;
 
 /// How a finding is headed, for those who do not see its mark.
@@ -30,75 +29,69 @@ pub fn weight(weight: Weight) -> &'static str {
 )]
 pub fn finding(finding: &Finding, units: UnitSystem) -> String {
     let good = finding.weight == Weight::Sound;
-    let volume = |litres| show(Dimension::Volume, litres, units);
-    let length = |cm| show(Dimension::Length, cm, units);
-    let warmth = |celsius| show(Dimension::Temperature, celsius, units);
-    let weight = |kg| show(Dimension::Weight, kg, units);
+    let of = |dimension, value: &f64| show(dimension, *value, units);
+    let volume = |litres| of(Dimension::Volume, litres);
+    let length = |cm| of(Dimension::Length, cm);
+    let warmth = |celsius| of(Dimension::Temperature, celsius);
+    let share = |percent: &f64| of(Dimension::Percent, percent);
+    let ec = |value| of(Dimension::Conductivity, value);
+    let concentration = |value| of(Dimension::Concentration, value);
+    let light = |moles| of(Dimension::DailyLight, moles);
     match &finding.fact {
-        Fact::Lasts { left_l } => format!(
-            "One charge lasts to harvest; about {} is left in each container.",
-            volume(*left_l)
-        ),
-        Fact::RunsOut { day, short_l } => format!(
-            "The solution is used up on day {day}, before harvest: about {} short. Plant fewer heads, take a larger container, give shade, or harvest smaller heads. Do not top up later: air roots drown.",
-            volume(*short_l)
-        ),
-        Fact::NotReached { head_g, days } => format!(
-            "Heads reach only about {} in {days} days. More light or warmth, older seedlings, or a smaller head would get there.",
-            show(Dimension::Mass, *head_g, units)
-        ),
+        Fact::Lasts { left_l } => finding_lasts(&volume(left_l)),
+        Fact::RunsOut { day, short_l } => FindingRunsOut {
+            day: &day.to_string(),
+            short: &volume(short_l),
+        }
+        .text(),
+        Fact::NotReached { head_g, days } => FindingNotReached {
+            head: &of(Dimension::Mass, head_g),
+            days: &days.to_string(),
+        }
+        .text(),
         Fact::PerPlant {
             volume_l,
             low_l,
             high_l,
-        } => format!(
-            "{} of solution for each plant; {} to {} before planting is usual.",
-            volume(*volume_l),
-            volume(*low_l),
-            volume(*high_l)
-        ),
+        } => FindingPerPlant {
+            volume: &volume(volume_l),
+            low: &volume(low_l),
+            high: &volume(high_l),
+        }
+        .text(),
         Fact::Immersion {
             immersion_cm,
             low_cm,
             high_cm,
-        } => format!(
-            "The lowest {} of each pot stands in the solution at planting; {} to {} is usual.",
-            length(*immersion_cm),
-            length(*low_cm),
-            length(*high_cm)
-        ),
-        Fact::PotsHangAbove { by_cm } => format!(
-            "The pots hang {} above the solution at planting, so the medium stays dry. Fill higher or use deeper pots.",
-            length(*by_cm)
-        ),
+        } => FindingImmersion {
+            immersion: &length(immersion_cm),
+            low: &length(low_cm),
+            high: &length(high_cm),
+        }
+        .text(),
+        Fact::PotsHangAbove { by_cm } => finding_pots_hang_above(&length(by_cm)),
         Fact::Overflows => finding_overflows().to_owned(),
         Fact::Gap {
             gap_cm,
             low_cm,
             high_cm,
-        } => format!(
-            "Moist air gap of {} at harvest; {} to {} is usual.",
-            length(*gap_cm),
-            length(*low_cm),
-            length(*high_cm)
-        ),
+        } => FindingGap {
+            gap: &length(gap_cm),
+            low: &length(low_cm),
+            high: &length(high_cm),
+        }
+        .text(),
         Fact::BoardsSink => finding_boards_sink().to_owned(),
         Fact::RestAtPlanting {
             floats_from_depth_cm,
-        } => format!(
-            "The boards lie on the pipes from the first day. They float from a fill of {} on.",
-            length(*floats_from_depth_cm)
-        ),
-        Fact::Floats { clearance_cm } => format!(
-            "The boards float at planting, {} clear of the pipes.",
-            length(*clearance_cm)
-        ),
+        } => finding_rest_at_planting(&length(floats_from_depth_cm)),
+        Fact::Floats { clearance_cm } => finding_floats(&length(clearance_cm)),
         Fact::NeverRest => finding_never_rest().to_owned(),
-        Fact::LittleLeft { depth_cm, low_cm } => format!(
-            "Only {} of solution is left under the boards at harvest; keep at least {}. A thicker pipe holds more.",
-            length(*depth_cm),
-            length(*low_cm)
-        ),
+        Fact::LittleLeft { depth_cm, low_cm } => FindingLittleLeft {
+            depth: &length(depth_cm),
+            low: &length(low_cm),
+        }
+        .text(),
         Fact::NoPipeFits => finding_no_pipe_fits().to_owned(),
         Fact::Short {
             nutrient: which,
@@ -106,56 +99,65 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             need_g,
             day,
         } => {
-            let when = day.map_or_else(String::new, |day| format!(" from day {day} on"));
-            format!(
-                "Too little {} in the charge{when}: {} against {} that the crop takes. A stronger solution, another blend or another water must bring the rest.",
-                nutrient(*which),
-                grams(*supply_g),
-                grams(*need_g)
-            )
+            let (nutrient, supply, need) =
+                (nutrient(*which), &on_scale(*supply_g), &on_scale(*need_g));
+            let short = match day {
+                None => FindingShort {
+                    need,
+                    nutrient,
+                    supply,
+                }
+                .text(),
+                Some(day) => FindingShortFromDay {
+                    nutrient,
+                    day: &day.to_string(),
+                    supply,
+                    need,
+                }
+                .text(),
+            };
+            sentences([Some(short), Some(finding_short_more().to_owned())])
         }
         Fact::NutrientsLast => finding_nutrients_last().to_owned(),
         Fact::StrongAtEnd {
             ec_ms_per_cm,
             limit_ms_per_cm,
-        } => format!(
-            "The solution gets strong: about {} at the end. Above {} lettuce begins to suffer. Start weaker, or give more solution to each plant.",
-            show(Dimension::Conductivity, *ec_ms_per_cm, units),
-            show(Dimension::Conductivity, *limit_ms_per_cm, units)
-        ),
-        Fact::Urea { share_pct } => format!(
-            "{} of the nitrogen is urea. It feeds slowly in still solution and a meter does not see it. Prefer a blend with nitrate.",
-            show(Dimension::Percent, *share_pct, units)
-        ),
-        Fact::Heavy { mass_kg, limit_kg } => format!(
-            "Full, the solution alone weighs {}. More than about {} is no load for one person: fill it where it will stand.",
-            weight(*mass_kg),
-            weight(*limit_kg)
-        ),
+        } => FindingStrongAtEnd {
+            ec: &ec(ec_ms_per_cm),
+            limit: &ec(limit_ms_per_cm),
+        }
+        .text(),
+        Fact::Urea { share_pct } => finding_urea(&share(share_pct)),
+        Fact::Heavy { mass_kg, limit_kg } => FindingHeavy {
+            mass: &of(Dimension::Weight, mass_kg),
+            limit: &of(Dimension::Weight, limit_kg),
+        }
+        .text(),
         Fact::FloorLoad {
             load_kg_per_m2,
             limit_kg_per_m2,
-        } => format!(
-            "The solution loads what is under it with {}. Build on firm level ground. From about {}, on any bench, deck, balcony or roof, ask a competent person and follow local code first.",
-            show(Dimension::FloorLoad, *load_kg_per_m2, units),
-            show(Dimension::FloorLoad, *limit_kg_per_m2, units)
-        ),
+        } => FindingFloorLoad {
+            load: &of(Dimension::FloorLoad, load_kg_per_m2),
+            limit: &of(Dimension::FloorLoad, limit_kg_per_m2),
+        }
+        .text(),
         Fact::OpenWater => finding_open_water().to_owned(),
         Fact::Salts => finding_salts().to_owned(),
         Fact::Electricity => finding_electricity().to_owned(),
         Fact::StocksApart {
             saturation,
             clear_when_thinned_times,
-        } => {
-            let thin = clear_when_thinned_times.map_or_else(String::new, |times| {
-                format!(" They stay clear only once thinned {} times.", times.ceil())
-            });
-            format!(
-                "Never pour stock A and stock B together undiluted: {} would fall out (saturation index up to {}).{thin} Stir one into the full tank first, then the other.",
-                minerals(saturation),
-                index(saturation.worst())
-            )
-        }
+        } => sentences([
+            Some(
+                FindingStocksApart {
+                    minerals: &minerals(saturation),
+                    index: &index(saturation.worst()),
+                }
+                .text(),
+            ),
+            clear_when_thinned_times.map(|times| finding_stocks_thinned(&times.ceil().to_string())),
+            Some(finding_stocks_in_turn().to_owned()),
+        ]),
         Fact::Acid => finding_acid().to_owned(),
         Fact::StockClear {
             stock,
@@ -164,49 +166,34 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             strongest_pct,
             ..
         } => {
-            let stock = capital(&material(stock));
+            let (stock, share) = (&material(stock), &dissolving_pct.round().to_string());
             if good {
-                return format!(
-                    "{stock} stays clear at the coldest of the store; its salts take up {}% of what dissolves there.",
-                    dissolving_pct.round()
-                );
+                return capital(&FindingStockClear { share, stock }.text());
             }
-            let why = if *dissolving_pct > 100.0 {
-                format!(
-                    "its salts are {}% of what dissolves at the coldest of the store",
-                    dissolving_pct.round()
-                )
+            let cloudy = if *dissolving_pct > 100.0 {
+                FindingStockOverFull { share, stock }.text()
             } else {
-                format!("{} falls out", minerals(saturation))
+                FindingStockFallsOut {
+                    stock,
+                    minerals: &minerals(saturation),
+                }
+                .text()
             };
             let most = strongest_pct.map_or_else(
-                || "Weaker does not help; use other salts.".to_owned(),
-                |most| {
-                    format!(
-                        "Make it at most {}% of this strength, and pour more of it, or keep it warmer.",
-                        most.floor()
-                    )
-                },
+                || finding_stock_other_salts().to_owned(),
+                |most| finding_stock_weaker(&most.floor().to_string()),
             );
-            format!("{stock} does not stay clear: {why}. {most}")
+            sentences([Some(capital(&cloudy)), Some(most)])
         }
         Fact::FittingStrength {
             low_ms_per_cm,
             high_ms_per_cm,
         } => {
-            let ec = |value: f64| show(Dimension::Conductivity, value, units);
+            let (low, high) = (&ec(low_ms_per_cm), &ec(high_ms_per_cm));
             if good {
-                format!(
-                    "In this climate a charge of {} to {} ends neither starved nor salty.",
-                    ec(*low_ms_per_cm),
-                    ec(*high_ms_per_cm)
-                )
+                FindingFittingStrength { high, low }.text()
             } else {
-                format!(
-                    "No single strength fits: below {} a nutrient runs short, above {} the end gets salty. Give each plant more solution.",
-                    ec(*low_ms_per_cm),
-                    ec(*high_ms_per_cm)
-                )
+                FindingNoFittingStrength { high, low }.text()
             }
         }
         Fact::TargetMissed {
@@ -214,232 +201,211 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             form,
             target_mg_per_l,
             reached_mg_per_l,
-        } => format!(
-            "The salts on the shelf miss {nutrient}{}: {} where the recipe asks {}.",
-            form.map_or_else(String::new, |form| format!(" as {form}")),
-            show(Dimension::Concentration, *reached_mg_per_l, units),
-            show(Dimension::Concentration, *target_mg_per_l, units)
-        ),
+        } => FindingTargetMissed {
+            nutrient,
+            form: form.unwrap_or_default(),
+            reached: &concentration(reached_mg_per_l),
+            target: &concentration(target_mg_per_l),
+        }
+        .text(),
         Fact::LabelCharges {
             cations_mmol_per_g,
             anions_mmol_per_g,
-        } => format!(
-            "The label of the blend does not balance: nitrate, phosphate and sulfate make {} of charge in a gram, potassium, ammonium, calcium and magnesium only {}. Check nitrate and phosphate against the bag.",
-            charge(*anions_mmol_per_g),
-            charge(*cations_mmol_per_g)
-        ),
-        Fact::Ph { ph, low, high } => {
-            let outside = if *ph < *low {
-                " Pure water does not buffer: part tap water brings it up, and it rises as the crop feeds."
-            } else if *ph > *high {
-                " Rain water or a little acid brings it down; see the fertilizer step."
-            } else {
-                ""
-            };
-            format!(
-                "pH {} after mixing; {} to {} suits leafy greens.{outside}",
-                fine(*ph),
-                fine(*low),
-                fine(*high)
-            )
+        } => FindingLabelCharges {
+            anions: &charge(*anions_mmol_per_g),
+            cations: &charge(*cations_mmol_per_g),
         }
+        .text(),
+        Fact::Ph { ph, low, high } => sentences([
+            Some(
+                FindingPh {
+                    ph: &fine(*ph),
+                    low: &fine(*low),
+                    high: &fine(*high),
+                }
+                .text(),
+            ),
+            if *ph < *low {
+                Some(finding_ph_low().to_owned())
+            } else {
+                (*ph > *high).then(|| finding_ph_high().to_owned())
+            },
+        ]),
         Fact::PhDrift {
             from,
             to,
             ammonium_share_pct,
             steady_ammonium_share_pct,
-        } => {
-            let share = |pct: f64| show(Dimension::Percent, pct, units);
-            let steady = steady_ammonium_share_pct.map_or_else(String::new, |steady| {
-                format!(
-                    " With {} of the nitrogen as ammonium instead of {} it would hold.",
-                    share(steady),
-                    share(*ammonium_share_pct)
-                )
-            });
-            format!(
-                "As the crop feeds, the pH drifts from {} to about {} (an outer bound: roots and air damp it).{steady} Measure it now and then.",
-                fine(*from),
-                fine(*to)
-            )
-        }
-        Fact::NoAcidNeeded { ph } => format!("No acid is needed: the pH is {} already.", fine(*ph)),
-        Fact::FallsOut { saturation } => format!(
-            "{} can fall out in the tank (saturation index {}). Use rain water, a lower pH or a weaker solution.",
-            capital(&minerals(saturation)),
-            index(saturation.worst())
+        } => sentences([
+            Some(
+                FindingPhDrift {
+                    from: &fine(*from),
+                    to: &fine(*to),
+                }
+                .text(),
+            ),
+            steady_ammonium_share_pct.as_ref().map(|steady| {
+                FindingPhSteady {
+                    steady: &share(steady),
+                    now: &share(ammonium_share_pct),
+                }
+                .text()
+            }),
+            Some(finding_ph_measure().to_owned()),
+        ]),
+        Fact::NoAcidNeeded { ph } => finding_no_acid_needed(&fine(*ph)),
+        Fact::FallsOut { saturation } => capital(
+            &FindingFallsOut {
+                minerals: &minerals(saturation),
+                index: &index(saturation.worst()),
+            }
+            .text(),
         ),
         Fact::WaterAnalysis {
             charge_error_pct,
             ec_ratio,
         } => {
-            let charge = charge_error_pct.map_or_else(String::new, |error| {
-                format!(
-                    " Cations and anions differ by {}.",
-                    show(Dimension::Percent, error.abs(), units)
-                )
-            });
-            let reading = ec_ratio.map_or_else(String::new, |ratio| {
-                format!(
-                    " The EC measured is {} of that of its ions.",
-                    show(Dimension::Percent, ratio * 100.0, units)
-                )
-            });
-            if good {
-                format!("The water analysis agrees with itself.{charge}{reading}")
+            let agrees = if good {
+                finding_analysis_agrees()
             } else {
-                format!(
-                    "The water analysis does not agree with itself.{charge}{reading} Look for a missing or mistyped line."
-                )
-            }
+                finding_analysis_disagrees()
+            };
+            sentences([
+                Some(agrees.to_owned()),
+                charge_error_pct.map(|error| finding_analysis_charge(&share(&error.abs()))),
+                ec_ratio.map(|ratio| finding_analysis_ec(&share(&(ratio * 100.0)))),
+                (!good).then(|| finding_analysis_look().to_owned()),
+            ])
         }
-        Fact::Water { item } => format!(
-            "{}: {} in your water; up to {} is without restriction. {}",
-            water_item(item.item),
-            water_amount(item.item, item.value),
-            water_amount(item.item, item.limit),
-            if item.severe {
-                "Severe: do not use it unmixed."
+        Fact::Water { item } => {
+            let allowed = FindingWater {
+                item: water_item(item.item),
+                amount: &water_amount(item.item, item.value),
+                limit: &water_amount(item.item, item.limit),
+            };
+            let grave = if item.severe {
+                finding_water_severe()
             } else {
-                "Slight to moderate."
-            }
-        ),
-        Fact::DiluteWater { share_pct } => format!(
-            "Mixed with rain, {} of your water and the rest rain meets every limit.",
-            show(Dimension::Percent, *share_pct, units)
-        ),
-        Fact::SaltYield { yield_pct } => format!(
-            "Sodium chloride in the solution at the end leaves about {} of the full yield.",
-            show(Dimension::Percent, *yield_pct, units)
-        ),
+                finding_water_moderate()
+            };
+            sentences([Some(allowed.text()), Some(grave.to_owned())])
+        }
+        Fact::DiluteWater { share_pct } => finding_dilute_water(&share(share_pct)),
+        Fact::SaltYield { yield_pct } => finding_salt_yield(&share(yield_pct)),
         Fact::GrowOn { next } => {
-            let what = format!(
-                "Crop {}: refill {} of raw water and {} of the first charge (EC then {}, sodium {})",
-                next.crop,
-                volume(next.refill_l),
-                show(Dimension::Percent, next.add_back_pct, units),
-                show(Dimension::Conductivity, next.ec_ms_per_cm, units),
-                show(Dimension::Concentration, next.sodium_mg_per_l, units)
-            );
-            if good {
-                format!("{what}.")
-            } else {
-                format!(
-                    "{what}. Better drain and start anew: too salty. Spread what is spent on soil that can use it, never into a stream or storm drain."
-                )
-            }
+            let refill = FindingGrowOn {
+                crop: &next.crop.to_string(),
+                refill: &volume(&next.refill_l),
+                add_back: &share(&next.add_back_pct),
+                ec: &ec(&next.ec_ms_per_cm),
+                sodium: &concentration(&next.sodium_mg_per_l),
+            };
+            let drain = (!good).then(|| finding_grow_on_drain().to_owned());
+            sentences([Some(refill.text()), drain])
         }
-        Fact::Warm { mean_c, limit_c } => format!(
-            "The season's mean of {} is warm for this crop; above {} bolting, bitter leaves and tip burn are common. Shade, or plant in a cooler season.",
-            warmth(*mean_c),
-            warmth(*limit_c)
-        ),
+        Fact::Warm { mean_c, limit_c } => FindingWarm {
+            mean: &warmth(mean_c),
+            limit: &warmth(limit_c),
+        }
+        .text(),
         Fact::RootsReach {
             day,
             contact_lost_day,
-        } => {
-            let reach = day.map_or_else(
-                || "The pots stand in the solution all season.".to_owned(),
-                |day| format!("The roots come out of the pots into the solution by day {day}"),
-            );
-            match (day, contact_lost_day) {
-                (Some(_), Some(lost)) => format!(
-                    "{reach}, before the pots hang above it on day {lost}, and follow it down."
-                ),
-                (Some(_), None) => format!("{reach}, and the pots stand in it to the end."),
-                (None, _) => reach,
+        } => match (day, contact_lost_day) {
+            (Some(day), Some(lost)) => FindingRootsFollow {
+                day: &day.to_string(),
+                lost: &lost.to_string(),
             }
-        }
+            .text(),
+            (Some(day), None) => finding_roots_reach(&day.to_string()),
+            (None, _) => finding_roots_stand().to_owned(),
+        },
         Fact::ContactLost {
             day,
             short_cm,
             mends,
-        } => format!(
-            "On day {day} the pots hang above the solution and the roots have not reached it: {} short. The medium dries and the plants with it. {}",
-            length(*short_cm),
-            mends_text(mends, units)
-        ),
+        } => {
+            let lost = FindingContactLost {
+                day: &day.to_string(),
+                short: &length(short_cm),
+            };
+            sentences([Some(lost.text()), Some(mends_text(mends, units))])
+        }
         Fact::RootsHang {
             day,
             short_cm,
             mends,
-        } => format!(
-            "On day {day} the solution falls away from the roots: they hang {} above it. {}",
-            length(*short_cm),
-            mends_text(mends, units)
-        ),
+        } => {
+            let hang = FindingRootsHang {
+                day: &day.to_string(),
+                short: &length(short_cm),
+            };
+            sentences([Some(hang.text()), Some(mends_text(mends, units))])
+        }
         Fact::WarmSolution {
             solution_c,
             limit_c,
             oxygen_mg_per_l,
-        } => format!(
-            "The solution is warm, about {}, and holds at most {} of oxygen. Above about {} roots rot more easily. Shade the container, make it white or wrap it, and keep the moist air gap open.",
-            warmth(*solution_c),
-            show(Dimension::Concentration, *oxygen_mg_per_l, units),
-            warmth(*limit_c)
-        ),
+        } => FindingWarmSolution {
+            solution: &warmth(solution_c),
+            oxygen: &concentration(oxygen_mg_per_l),
+            limit: &warmth(limit_c),
+        }
+        .text(),
         Fact::Mosquitoes {
             mean_c,
             culex_days,
             aedes_days,
             season_days,
-        } => format!(
-            "Mosquitoes can grow up in the open solution: at {} from egg to adult in about {} to {}, and it stands for {}. Close every gap, seal the cover, put fine screen over openings; small fish help in large tanks; or use a biological larvicide labelled for this use. Follow its label and local law.",
-            warmth(*mean_c),
-            show(Dimension::Days, culex_days.min(*aedes_days), units),
-            show(Dimension::Days, culex_days.max(*aedes_days), units),
-            show(Dimension::Days, f64::from(*season_days), units)
-        ),
+        } => FindingMosquitoes {
+            mean: &warmth(mean_c),
+            least: &of(Dimension::Days, &culex_days.min(*aedes_days)),
+            most: &of(Dimension::Days, &culex_days.max(*aedes_days)),
+            season: &of(Dimension::Days, &f64::from(*season_days)),
+        }
+        .text(),
         Fact::AlgaeInClearWall => finding_algae_in_clear_wall().to_owned(),
         Fact::AlgaeAtEdges { .. } => finding_algae_at_edges().to_owned(),
         Fact::MiddayWilt {
             max_c,
             deficit_kpa,
             limit_kpa,
-        } => format!(
-            "Expect wilting at midday: at {} the air is very dry (it lacks {} kPa of vapour; above {} leaves lose more than roots bring). Leaves that stand up again by evening are no harm; wilting in the morning means the roots are in trouble. Give shade at midday.",
-            warmth(*max_c),
-            fine(*deficit_kpa),
-            fine(*limit_kpa)
-        ),
+        } => FindingMiddayWilt {
+            max: &warmth(max_c),
+            deficit: &fine(*deficit_kpa),
+            limit: &fine(*limit_kpa),
+        }
+        .text(),
         Fact::TipBurn {
             light_mol,
             limit_mol,
             mean_c,
             humidity_pct,
-        } => format!(
-            "Tip burn is likely: {} of light a day (from about {} on), warm at {} and moist at {}. Give shade, move the air over the leaves, harvest smaller heads.",
-            show(Dimension::DailyLight, *light_mol, units),
-            show(Dimension::DailyLight, *limit_mol, units),
-            warmth(*mean_c),
-            show(Dimension::Percent, *humidity_pct, units)
-        ),
-        Fact::RainDilutes => finding_rain_dilutes().to_owned(),
-        Fact::DrainInterval { crops, days } => {
-            let crops = if *crops == 1 {
-                "each crop".to_owned()
-            } else {
-                format!("{crops} crops")
-            };
-            format!(
-                "Drain and scrub the container after {crops}, about every {days} days. Let it dry before the next charge."
-            )
+        } => FindingTipBurn {
+            light: &light(light_mol),
+            limit: &light(limit_mol),
+            mean: &warmth(mean_c),
+            humidity: &share(humidity_pct),
         }
+        .text(),
+        Fact::RainDilutes => finding_rain_dilutes().to_owned(),
+        Fact::DrainInterval { crops, days } => FindingDrainInterval {
+            crops: &crops.to_string(),
+            days: &days.to_string(),
+        }
+        .text(),
         Fact::FoodContainer => finding_food_container().to_owned(),
         Fact::TankLiner => finding_tank_liner().to_owned(),
         Fact::CleanHarvest => finding_clean_harvest().to_owned(),
-        Fact::SpentSolution { volume_l } => format!(
-            "About {} of spent solution is left in all. Pour it on soil whose plants can use it, a little at a time. Never into a stream, pond or storm drain. Follow local rules.",
-            volume(*volume_l)
-        ),
+        Fact::SpentSolution { volume_l } => finding_spent_solution(&volume(volume_l)),
         Fact::Dim {
             light_mol,
             limit_mol,
-        } => format!(
-            "Light is low: {} a day; below about {} plants stretch and grow slowly.",
-            show(Dimension::DailyLight, *light_mol, units),
-            show(Dimension::DailyLight, *limit_mol, units)
-        ),
+        } => FindingDim {
+            light: &light(light_mol),
+            limit: &light(limit_mol),
+        }
+        .text(),
         Fact::BrighterThanClearSky => finding_brighter_than_clear_sky().to_owned(),
         Fact::Structure(fact) => super::structure::fact(*fact, good, units),
         Fact::NotValidated => finding_not_validated().to_owned(),
@@ -455,31 +421,38 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
     }
 }
 
+/// The sentences that there are, one after the other.
+pub(super) fn sentences<const MOST: usize>(of: [Option<String>; MOST]) -> String {
+    of.into_iter()
+        .flatten()
+        .filter(|sentence| !sentence.is_empty())
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
 /// What would mend the roots.
 fn mends_text(mends: &[Mend], units: UnitSystem) -> String {
     if mends.is_empty() {
-        return "No single change of fill, pot or pipe mends it: take another container, or fewer and smaller plants.".to_owned();
+        return roots_mends_none().to_owned();
     }
     let ways: Vec<String> = mends.iter().map(|mend| way(mend, units)).collect();
-    format!("Any of these mends it: {}.", ways.join("; "))
+    roots_mends_any(&ways.join("; "))
 }
 
 fn way(mend: &Mend, units: UnitSystem) -> String {
     let length = |cm| show(Dimension::Length, cm, units);
     match mend.way {
-        MendWay::FillDepth { to_cm, .. } => format!("fill to {}", length(to_cm)),
-        MendWay::PotHeight { to_cm, .. } => {
-            format!("use pots {} deep over the same fill", length(to_cm))
-        }
+        MendWay::FillDepth { to_cm, .. } => roots_way_fill_depth(&length(to_cm)),
+        MendWay::PotHeight { to_cm, .. } => roots_way_pot_height(&length(to_cm)),
         MendWay::Pipe {
             to_mm, fill_anew, ..
         } => {
-            let anew = if fill_anew {
-                " and have the fill worked out"
+            let across = length(to_mm / 10.0);
+            if fill_anew {
+                roots_way_pipe_and_fill(&across)
             } else {
-                ""
-            };
-            format!("lay pipes of {}{anew}", length(to_mm / 10.0))
+                roots_way_pipe(&across)
+            }
         }
     }
 }
@@ -491,21 +464,21 @@ pub fn mend(mend: &Mend, units: UnitSystem) -> String {
 
 /// Minerals whose saturation index is above zero.
 fn minerals(saturation: &Saturation) -> String {
-    let names: Vec<&str> = [
-        (saturation.gypsum, "gypsum"),
-        (saturation.brushite, "calcium phosphate"),
-        (saturation.calcite, "lime"),
+    let names: Vec<String> = [
+        (saturation.gypsum, mineral_gypsum()),
+        (saturation.brushite, mineral_calcium_phosphate()),
+        (saturation.calcite, mineral_lime()),
     ]
     .into_iter()
     .filter(|(index, _)| index.is_some_and(|index| index > 0.0))
-    .map(|(_, name)| name)
+    .map(|(_, name)| name.to_owned())
     .collect();
-    names.join(" and ")
+    and_list(&names)
 }
 
 /// A saturation index with its sign.
 fn index(value: f64) -> String {
-    let text = figure(Dimension::Fine, value, UnitSystem::Metric).to_string();
+    let text = show(Dimension::Fine, value, UnitSystem::Metric);
     if value > 0.0 {
         format!("+{text}")
     } else {
@@ -515,7 +488,7 @@ fn index(value: f64) -> String {
 
 /// A pH to one place.
 pub fn fine(ph: f64) -> String {
-    significant(ph, if ph < 10.0 { 2 } else { 3 })
+    rounded(ph, if ph < 10.0 { 2 } else { 3 })
 }
 
 /// Name of an item of raw water.
@@ -538,21 +511,16 @@ fn water_item(item: Item) -> &'static str {
 }
 
 fn water_amount(item: Item, value: f64) -> String {
-    let unit = match item {
-        Item::Salinity => water_amount_salinity(),
-        Item::ChlorideToxicity | Item::Bicarbonate => water_amount_chloride_toxicity(),
-        Item::SodiumAdsorption | Item::Ph => "",
-        Item::Alkalinity | Item::Hardness => water_amount_alkalinity(),
-        _ => "mg/L",
-    };
-    let text = significant(value, 2);
-    if unit.is_empty() {
-        text
-    } else {
-        format!("{text}\u{a0}{unit}")
+    let amount = rounded(value, 2);
+    match item {
+        Item::Salinity => format!("{amount}\u{a0}mS/cm"),
+        Item::ChlorideToxicity | Item::Bicarbonate => water_amount_milliequivalents(&amount),
+        Item::SodiumAdsorption | Item::Ph => amount,
+        Item::Alkalinity | Item::Hardness => water_amount_as_carbonate(&amount),
+        _ => format!("{amount}\u{a0}mg/L"),
     }
 }
 
 fn charge(mmol: f64) -> String {
-    format!("{}\u{a0}mmol", significant(mmol, 3))
+    format!("{}\u{a0}mmol", rounded(mmol, 3))
 }

@@ -1059,16 +1059,148 @@ hint-measured = Pour in a known amount, read the depth, and go on. Three lines o
 
 ## problems
 
+# Heading of the list of entries that keep a plan from being worked out.
+entries-to-mend = { $count ->
+    [one] One entry needs mending
+   *[other] { $count } entries need mending
+}
+
+# Under the heading while older figures are shown.
+stale = The figures below are from before. They come back to life once this is mended; the card waits too.
+
+# Beside a field, often after a sentence that says what is wrong.
+problem-number-from-to = Enter a number from { $low } to { $high }.
+
+# An empty field.
+problem-missing-date = Enter a date, such as 2027-03-01.
+
+# An empty field.
+problem-missing-salts = Put at least one salt on the shelf.
+
+# An empty field.
+problem-missing-choice = Choose one.
+
+# got: what was typed.
+problem-not-a-number = '{ $got }' is not a number.
+
+# got: what was typed.
+problem-unknown-unit = The unit in '{ $got }' does not fit here.
+
+# got: what was typed, such as 1,234; fraction and whole: the two ways to read it, 1.234 and 1234.
+problem-comma-or-thousands = '{ $got }' can be read two ways. Write { $fraction } or { $whole }.
+
+# got: what was typed.
+problem-too-large = '{ $got }' is too large to work with.
+
+# All three are figures with their units.
+problem-out-of-range = { $got } is outside what is allowed: { $low } to { $high }.
+
+# got: a figure.
+problem-not-whole = { $got } is not a whole number.
+
+# Beside the list of shapes of a container.
+problem-boards-need-box = Floating boards need a box with straight walls, or they jam as the level falls.
+
+# got: a word that a link or file brought.
+problem-not-a-choice = '{ $got }' is not on the list. Choose one.
+
+# got: what was typed.
+problem-not-a-formula = '{ $got }' is neither a salt of the list nor a chemical formula such as KNO3 or MgSO4.7H2O.
+
+# got: what was typed.
+problem-not-a-date = '{ $got }' is no date of the calendar. Write year-month-day, such as 2027-03-01.
+
+# Lines of a table of measured depths and volumes.
+problem-measured-pairs = { $got } lines are filled in; { $needed } or more are needed.
+
+# A file that was opened.
+problem-not-a-plan = This is not a plan: it cannot be read from line { $line }, column { $column } on.
+
+# Beside a field.
+problem-beyond-any-solution = This asks for more than any solution holds.
+
 problem-text-beyond-models = These figures lie together where the models cannot follow, such as a day without sun. Check climate and container.
 
+# got and supported: versions of the file.
+problem-newer-version = This plan was saved by a later version ({ $got }; this page reads up to { $supported }). Reload the page to get the later version.
+
+# Beside a field. Here and below, got: the figure entered, limit: what the other entries allow, both with units.
+conflict-neck-narrower-than-body = A neck of { $got } is wider than the body. At most { $limit }.
+
+# got: thickness of the cover or board. limit: height of the pot.
+conflict-pot-reaches-below-cover = The net pot is { $limit } high and would not reach through { $got }.
+
+# limit: a diameter.
+conflict-pot-narrows-downwards = A net pot is no wider at its foot than at its top: at most { $limit }.
+
+# limit: diameter of the neck.
+conflict-pot-passes-neck = The pot does not pass the neck of { $limit }.
+
+# got: a spacing, or a number of plants.
+conflict-pots-fit-cover = { $got } leaves no room for the flanges side by side. The limit is { $limit }.
+
+# limit: diameter of the pot at its top.
+conflict-flange-holds-pot = The flange must be wider than the pot's { $limit }, or the pot falls through.
+
+# Lengths.
+conflict-immersion-within-pot = The pot reaches only { $limit } below the cover, so it cannot stand { $got } deep.
+
+# limit: a height of the pot.
+conflict-pot-above-floor = The pot would stand on the floor. Lower than { $limit }.
+
+# got: a depth.
+conflict-within-rim = { $got } is above the rim. At most { $limit }.
+
+# got: length or width of a board.
+conflict-board-fits = A board of { $got } does not fit into the tank: at most { $limit }.
+
+# got and limit: numbers of boards.
+conflict-boards-fit-area = { $got } boards do not fit into the tank: at most { $limit }.
+
 conflict-pipe-within-tank = This pipe leaves no room to float the boards above it in so low a tank.
+
+# got and limit: numbers of pipes.
+conflict-pipes-fit-width = { $got } pipes do not fit side by side: at most { $limit }.
+
+# limit: a distance.
+conflict-pipes-reach-walls = Pipes this far apart reach beyond the sides: at most { $limit }.
+
+# Thicknesses.
+conflict-wall-within-pipe = A wall of { $got } fills the whole pipe. Less than { $limit }.
+
+# Distances between plants, or from the edge.
+conflict-one-plant-fits = A spacing of { $got } leaves room for no plant at all: at most { $limit }.
+
+# limit: a temperature.
+conflict-minimum-below-maximum = The night cannot be warmer than the day's { $limit }.
+
+# Beside the hours of sunshine. limit: hours.
+conflict-sunshine-within-daylight = The day is only { $limit } long at this latitude and date.
+
+# Beside the solar radiation.
+conflict-radiation-below-extraterrestrial = More than reaches the top of the air at this latitude and date: at most { $limit }.
+
+# Strengths of a stock solution; the coldest of the store: the lowest temperature where it is kept.
+conflict-dissolves-in-store = { $got } does not dissolve at the coldest of the store: at most { $limit }. Make the stock weaker, or keep it warmer.
+
+# Beside the wanted EC or nitrogen.
+conflict-target-above-raw-water = Your water alone has { $limit }. The target must be above that.
+
+# Shares of a bag of fertilizer, as its label gives them.
+conflict-nitrogen-forms-make-total = Total nitrogen is { $got }, but nitrate, ammonium and urea add up to { $limit }. One of them is not what the bag says.
+
+# Plain numbers.
+conflict-label-within-whole = What this label names makes at least { $got }% of the bag, and a bag holds { $limit }%. Check each line of it.
 
 conflict-blend-conducts = Nothing on this label shows on an EC meter. Set the strength by nitrogen.
 
 conflict-blend-has-nitrogen = This label has no nitrogen. Set the strength by EC.
 
-# Under the heading while older figures are shown.
-stale = The figures below are from before. They come back to life once this is mended; the card waits too.
+# Beside a field.
+field-left-empty = Left empty: { $value } is taken, as is usual.
+
+# Beside a field, and after its name in the list of findings.
+unusual-value = Unusual. Most are between { $low } and { $high }. Look again.
 
 ## results
 
@@ -1417,37 +1549,105 @@ change-made = Changed: { $change }.
 
 ## doses
 
+# What is measured out; begins with a small letter, as it stands after an amount.
 material-blend = blend
 
+# What is measured out.
 material-stock-a = stock A
 
+# What is measured out.
 material-stock-b = stock B
 
-material-calcium-nitrate-double-salt = calcium nitrate, granular (15.5-0-0)
+# What is measured out. grade: 15.5-0-0.
+material-calcium-nitrate-double-salt = calcium nitrate, granular ({ $grade })
 
+# What is measured out.
 material-calcium-nitrate-tetrahydrate = calcium nitrate tetrahydrate
 
+# What is measured out.
 material-magnesium-sulfate = magnesium sulfate heptahydrate (Epsom salt)
+
+# An amount and what is measured out: 8 g blend. Several are joined by +.
+dose-of = { $dose } { $material }
+
+# In place of a list that would be long: how many salts are weighed.
+salts-in-all = { $count } salts
+
+# count is two or more.
+all-doses-as-often = { $count } containers take { $count } times as much.
+
+# count is two or more. doses: 16 g blend + 20 mL stock A.
+all-doses = { $count } containers take { $doses }.
+
+# Under the doses of one container, all with units but pH.
+dose-more = { $ec } at 25 °C, pH { $ph }, { $nitrogen } nitrogen. For one container.
+
+# charge: money for the fertilizer of one container. head: money for one plant of it.
+cost-line = It costs about { $charge }, { $head } a head.
 
 ## findings
 
+# Mark of a finding: the plan fails here.
 weight-stop = Stop
 
+# Mark of a finding: it may work, look again.
 weight-caution = Take care
 
+# Mark of a finding: a check that passed.
 weight-sound = Good
 
+# Mark of advice that belongs to every such plan.
 weight-reminder = Good practice
+
+# A charge: the water and fertilizer filled in once, before planting.
+finding-lasts = One charge lasts to harvest; about { $left } is left in each container.
+
+# short: a volume.
+finding-runs-out = The solution is used up on day { $day }, before harvest: about { $short } short. Plant fewer heads, take a larger container, give shade, or harvest smaller heads. Do not top up later: air roots drown.
+
+# head: mass of one plant.
+finding-not-reached = Heads reach only about { $head } in { $days } days. More light or warmth, older seedlings, or a smaller head would get there.
+
+finding-per-plant = { $volume } of solution for each plant; { $low } to { $high } before planting is usual.
+
+finding-immersion = The lowest { $immersion } of each pot stands in the solution at planting; { $low } to { $high } is usual.
+
+finding-pots-hang-above = The pots hang { $by } above the solution at planting, so the medium stays dry. Fill higher or use deeper pots.
 
 finding-overflows = The container overflows once pots or boards are in. Fill less.
 
+finding-gap = Moist air gap of { $gap } at harvest; { $low } to { $high } is usual.
+
 finding-boards-sink = The boards sink under pots and plants. Use thicker boards or fewer plants.
+
+finding-rest-at-planting = The boards lie on the pipes from the first day. They float from a fill of { $depth } on.
+
+finding-floats = The boards float at planting, { $clearance } clear of the pipes.
 
 finding-never-rest = The boards still float at harvest, so no air gap opens and roots may lack air. Fill less, or use thicker pipes.
 
+finding-little-left = Only { $depth } of solution is left under the boards at harvest; keep at least { $low }. A thicker pipe holds more.
+
 finding-no-pipe-fits = No standard pipe gives a sound air gap here. See the table of pipes.
 
+# nutrient: nitrogen, phosphorus, potassium, calcium or magnesium. The rest in grams.
+finding-short = Too little { $nutrient } in the charge: { $supply } against { $need } that the crop takes.
+
+# As before, with the day on which it begins.
+finding-short-from-day = Too little { $nutrient } in the charge from day { $day } on: { $supply } against { $need } that the crop takes.
+
+# After either of the two before.
+finding-short-more = A stronger solution, another blend or another water must bring the rest.
+
 finding-nutrients-last = Nitrogen, phosphorus, potassium, calcium and magnesium last to harvest.
+
+finding-strong-at-end = The solution gets strong: about { $ec } at the end. Above { $limit } lettuce begins to suffer. Start weaker, or give more solution to each plant.
+
+finding-urea = { $share } of the nitrogen is urea. It feeds slowly in still solution and a meter does not see it. Prefer a blend with nitrate.
+
+finding-heavy = Full, the solution alone weighs { $mass }. More than about { $limit } is no load for one person: fill it where it will stand.
+
+finding-floor-load = The solution loads what is under it with { $load }. Build on firm level ground. From about { $limit }, on any bench, deck, balcony or roof, ask a competent person and follow local code first.
 
 finding-open-water = Small children can drown in a few centimetres of water. Keep the tank covered and fenced off, and never leave children alone with it.
 
@@ -1455,13 +1655,137 @@ finding-salts = Keep fertilizer and solution out of reach of children and animal
 
 finding-electricity = Lamps and cords near water: use gear made for wet places on a protected (residual-current) outlet, well above the tank, with a drip loop, and let a licensed person wire it.
 
+# minerals: one or more names of minerals, such as gypsum and lime.
+finding-stocks-apart = Never pour stock A and stock B together undiluted: { $minerals } would fall out (saturation index up to { $index }).
+
+# After the one before.
+finding-stocks-thinned = They stay clear only once thinned { $times } times.
+
+# After the two before.
+finding-stocks-in-turn = Stir one into the full tank first, then the other.
+
 finding-acid = Acid: gloves and eye protection, out of children's reach, and always pour acid into water, never water into acid. Add part of it, stir, measure the pH, go on. Follow the label.
+
+# stock: stock A or stock B; the first letter of the sentence becomes a capital. share: per cent, without the sign.
+finding-stock-clear = { $stock } stays clear at the coldest of the store; its salts take up { $share }% of what dissolves there.
+
+# As before.
+finding-stock-over-full = { $stock } does not stay clear: its salts are { $share }% of what dissolves at the coldest of the store.
+
+# As before. minerals: one or more names of minerals.
+finding-stock-falls-out = { $stock } does not stay clear: { $minerals } falls out.
+
+# After one of the two before.
+finding-stock-other-salts = Weaker does not help; use other salts.
+
+# After one of the two before. share: per cent, without the sign.
+finding-stock-weaker = Make it at most { $share }% of this strength, and pour more of it, or keep it warmer.
+
+# low and high: EC.
+finding-fitting-strength = In this climate a charge of { $low } to { $high } ends neither starved nor salty.
+
+# low and high: EC.
+finding-no-fitting-strength = No single strength fits: below { $low } a nutrient runs short, above { $high } the end gets salty. Give each plant more solution.
+
+# nutrient: symbol of an element. form: nitrate, ammonium or nothing. reached and target: mg/L.
+finding-target-missed = The salts on the shelf miss { $nutrient }{ $form ->
+    [nitrate] {" as nitrate"}
+    [ammonium] {" as ammonium"}
+   *[none] {""}
+}: { $reached } where the recipe asks { $target }.
+
+# Electric charge of ions, in mmol.
+finding-label-charges = The label of the blend does not balance: nitrate, phosphate and sulfate make { $anions } of charge in a gram, potassium, ammonium, calcium and magnesium only { $cations }. Check nitrate and phosphate against the bag.
+
+finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
+
+# After the one before, where the pH is low.
+finding-ph-low = Pure water does not buffer: part tap water brings it up, and it rises as the crop feeds.
+
+# After it, where the pH is high.
+finding-ph-high = Rain water or a little acid brings it down; see the fertilizer step.
+
+finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (an outer bound: roots and air damp it).
+
+# After the one before.
+finding-ph-steady = With { $steady } of the nitrogen as ammonium instead of { $now } it would hold.
+
+# After the two before: the pH.
+finding-ph-measure = Measure it now and then.
+
+finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
+
+# minerals: one or more names of minerals; the first letter of the sentence becomes a capital.
+finding-falls-out = { $minerals } can fall out in the tank (saturation index { $index }). Use rain water, a lower pH or a weaker solution.
+
+finding-analysis-agrees = The water analysis agrees with itself.
+
+finding-analysis-disagrees = The water analysis does not agree with itself.
+
+# After one of the two before.
+finding-analysis-charge = Cations and anions differ by { $share }.
+
+# After one of them.
+finding-analysis-ec = The EC measured is { $share } of that of its ions.
+
+# After the others, where the analysis does not agree.
+finding-analysis-look = Look for a missing or mistyped line.
+
+# item: what an analysis lists, such as Boron (FAO 29).
+finding-water = { $item }: { $amount } in your water; up to { $limit } is without restriction.
+
+# After the one before.
+finding-water-severe = Severe: do not use it unmixed.
+
+# After it.
+finding-water-moderate = Slight to moderate.
+
+finding-dilute-water = Mixed with rain, { $share } of your water and the rest rain meets every limit.
+
+finding-salt-yield = Sodium chloride in the solution at the end leaves about { $share } of the full yield.
+
+# crop: 2 for the second crop on the same solution.
+finding-grow-on = Crop { $crop }: refill { $refill } of raw water and { $add_back } of the first charge (EC then { $ec }, sodium { $sodium }).
+
+# After the one before.
+finding-grow-on-drain = Better drain and start anew: too salty. Spread what is spent on soil that can use it, never into a stream or storm drain.
+
+finding-warm = The season's mean of { $mean } is warm for this crop; above { $limit } bolting, bitter leaves and tip burn are common. Shade, or plant in a cooler season.
+
+# lost: a day.
+finding-roots-follow = The roots come out of the pots into the solution by day { $day }, before the pots hang above it on day { $lost }, and follow it down.
+
+finding-roots-reach = The roots come out of the pots into the solution by day { $day }, and the pots stand in it to the end.
+
+finding-roots-stand = The pots stand in the solution all season.
+
+# What mends it follows.
+finding-contact-lost = On day { $day } the pots hang above the solution and the roots have not reached it: { $short } short. The medium dries and the plants with it.
+
+# What mends it follows.
+finding-roots-hang = On day { $day } the solution falls away from the roots: they hang { $short } above it.
+
+# oxygen: mg/L.
+finding-warm-solution = The solution is warm, about { $solution }, and holds at most { $oxygen } of oxygen. Above about { $limit } roots rot more easily. Shade the container, make it white or wrap it, and keep the moist air gap open.
+
+# least, most and season: days with their unit.
+finding-mosquitoes = Mosquitoes can grow up in the open solution: at { $mean } from egg to adult in about { $least } to { $most }, and it stands for { $season }. Close every gap, seal the cover, put fine screen over openings; small fish help in large tanks; or use a biological larvicide labelled for this use. Follow its label and local law.
 
 finding-algae-in-clear-wall = Light through a clear wall grows algae, which take oxygen and food from the roots. Paint or wrap the bottle so that no light gets in.
 
 finding-algae-at-edges = Algae grow where light falls on the solution beside the boards. Close the gaps with strips of board or dark film that move with the boards.
 
+# deficit and limit: kilopascals, without the unit.
+finding-midday-wilt = Expect wilting at midday: at { $max } the air is very dry (it lacks { $deficit } kPa of vapour; above { $limit } leaves lose more than roots bring). Leaves that stand up again by evening are no harm; wilting in the morning means the roots are in trouble. Give shade at midday.
+
+finding-tip-burn = Tip burn is likely: { $light } of light a day (from about { $limit } on), warm at { $mean } and moist at { $humidity }. Give shade, move the air over the leaves, harvest smaller heads.
+
 finding-rain-dilutes = Keep rain out of the container, also when it blows in from the side. Rain weakens the solution, and a level that rises drowns the air roots.
+
+finding-drain-interval = Drain and scrub the container after { $crops ->
+    [one] each crop
+   *[other] { $crops } crops
+}, about every { $days } days. Let it dry before the next charge.
 
 finding-food-container = Use only containers made for food or drinking water. Never one that held pesticide, fuel, paint or any other chemical, however well it was rinsed.
 
@@ -1469,12 +1793,45 @@ finding-tank-liner = Line the tank with film made for food, drinking water or fi
 
 finding-clean-harvest = Harvest with clean hands and a clean knife, keep leaves clear of the solution, and wash them in drinking water before eating.
 
+finding-spent-solution = About { $volume } of spent solution is left in all. Pour it on soil whose plants can use it, a little at a time. Never into a stream, pond or storm drain. Follow local rules.
+
+finding-dim = Light is low: { $light } a day; below about { $limit } plants stretch and grow slowly.
+
 finding-brighter-than-clear-sky = The solar radiation is more than a clear sky gives at this latitude and date. Check it.
 
 finding-not-validated = The growth model was made and tested for lettuce. For this crop dates and litres are a rough guide only.
 
+# Where pots or roots lose the solution.
+roots-mends-none = No single change of fill, pot or pipe mends it: take another container, or fewer and smaller plants.
+
+# ways: some of the four below, with a semicolon between.
+roots-mends-any = Any of these mends it: { $ways }.
+
+# A way to mend. Also a button, which begins with a capital.
+roots-way-fill-depth = fill to { $depth }
+
+# A way to mend, and a button. height: of the pot.
+roots-way-pot-height = use pots { $height } deep over the same fill
+
+# A way to mend, and a button. across: outside diameter.
+roots-way-pipe = lay pipes of { $across }
+
+# A way to mend, and a button.
+roots-way-pipe-and-fill = lay pipes of { $across } and have the fill worked out
+
+# A mineral that falls out, within a sentence.
+mineral-gypsum = gypsum
+
+# A mineral that falls out.
+mineral-calcium-phosphate = calcium phosphate
+
+# A mineral that falls out.
+mineral-lime = lime
+
+# What an analysis of water lists. FAO 29 is the paper that the limit comes from.
 water-item-salinity = Salinity (FAO 29)
 
+# The sodium adsorption ratio.
 water-item-sodium-adsorption = Sodium against calcium (FAO 29)
 
 water-item-chloride-toxicity = Chloride (FAO 29)
@@ -1499,11 +1856,11 @@ water-item-calcium = Calcium
 
 water-item-hardness = Hardness
 
-water-amount-salinity = mS/cm
+# Milliequivalents in a litre. Between number and unit stands a space that does not break.
+water-amount-milliequivalents = { $amount } me/L
 
-water-amount-chloride-toxicity = me/L
-
-water-amount-alkalinity = mg/L CaCO3
+# Alkalinity and hardness, counted as calcium carbonate.
+water-amount-as-carbonate = { $amount } mg/L CaCO3
 
 ## workings
 
