@@ -238,10 +238,6 @@ fn packed(
     let mut failures = Vec::new();
     for (wanted, variables) in first.iter().zip(variables) {
         match texts.iter().find(|text| text.key == wanted.key) {
-            None if env::var_os("SLACKWATER_DRAFT").is_some() => {
-                let _ = pack(&wanted.value, variables, &mut lines);
-                lines.push('\n');
-            }
             None => failures.push(format!("{language}.ftl: {} is missing", wanted.key)),
             Some(text) => {
                 if let Err(failure) = pack(&text.value, variables, &mut lines) {

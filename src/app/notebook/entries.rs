@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::kept::{Desk, Shown, sort};
+use super::kept::{Desk, Shown};
+use super::lines::sort;
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, button, el};
 use crate::app::parts::read;

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::kept::{Desk, Shown, finished, sort};
+use super::kept::{Desk, Shown};
+use super::lines::{finished, sort};
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, el};
 use crate::app::parts::{paragraphs, part, row};

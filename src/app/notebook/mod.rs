@@ -6,6 +6,7 @@ mod entries;
 mod files;
 mod forecast;
 mod kept;
+mod lines;
 mod paper;
 mod weigh;
 

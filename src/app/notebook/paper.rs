@@ -1,6 +1,7 @@
 //! What is printed of a notebook: readings, forecast, top-up and close on one page.
 
-use super::kept::{Desk, Shown, finished};
+use super::kept::{Desk, Shown};
+use super::lines::finished;
 use super::{closing, forecast};
 use crate::app::browser::dom::{Node, el};
 use crate::app::parts::{items, part, table};

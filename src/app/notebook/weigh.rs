@@ -6,7 +6,8 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::kept::{Desk, Known, sound_lines};
+use super::kept::{Desk, Known};
+use super::lines::sound_lines;
 use crate::advice::notebook::{SEASONS, Tracker};
 use crate::app::browser;
 use crate::plan::notebook::Notebook;
