@@ -12,7 +12,7 @@ use crate::app::browser;
 use crate::app::state::App;
 use crate::app::words;
 use crate::plan::notebook::{
-    Cut, Notebook, NotebookProblem, NotebookRefusal, Place, Reading, check_notebook,
+    Notebook, NotebookProblem, NotebookRefusal, Place, Reading, check_notebook,
 };
 use crate::plan::{Entry, KeptNotebook, Plan, Problem, UnitSystem, check};
 
