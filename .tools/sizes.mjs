@@ -17,7 +17,7 @@ const packed = (name) => {
   const bytes = readFileSync(join(folder, name));
   return brotliCompressSync(bytes, { params: { [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length } }).length;
 };
-const names = readdirSync(folder).filter((name) => [".html", ".css", ".js", ".wasm"].includes(extname(name)));
+const names = readdirSync(folder).filter((name) => [".html", ".css", ".js", ".wasm", ".txt"].includes(extname(name)));
 const size = Object.fromEntries(names.map((name) => [name, packed(name)]));
 const sum = (some) => some.reduce((total, name) => total + size[name], 0);
 
@@ -32,10 +32,13 @@ const parts = Object.fromEntries(
   ),
 );
 const later = new Set(Object.values(parts).flat());
+// One language is fetched: the one whose texts weigh most counts.
+const texts = names.filter((name) => name.endsWith(".txt")).sort((a, b) => size[b] - size[a]);
+for (const other of texts.slice(1)) later.add(other);
 const first = names.filter((name) => !later.has(name));
 
 const sizes = {};
-for (const kind of ["html", "css", "js", "wasm"]) sizes[kind] = sum(first.filter((name) => name.endsWith(`.${kind}`)));
+for (const kind of ["html", "css", "js", "wasm", "txt"]) sizes[kind] = sum(first.filter((name) => name.endsWith(`.${kind}`)));
 sizes["first visit"] = sum(first);
 for (const [part, files] of Object.entries(parts)) sizes[`part ${part}`] = sum(files);
 sizes["main job"] = sum([...first, ...parts.plan]);
