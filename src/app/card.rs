@@ -9,11 +9,15 @@ use super::words;
 use crate::advice::{Fact, Outcome, Weight};
 use crate::plan::UnitSystem;
 
-/// Doses and cautions from which the card is set small, and smallest.
+/// Doses and cautions beyond which the card is set small, and smallest.
 const DENSE: usize = 6;
 const DENSEST: usize = 13;
 /// Cautions that take as much room as an alarm.
 const ALARM: usize = 4;
+/// Letters in its lists beyond which it is, whatever there are of them: one language says with more
+/// letters what another says with few.
+const MANY_LETTERS: usize = 2100;
+const MOST_LETTERS: usize = 3300;
 
 /// The card of the open plan.
 pub fn card() -> Node {
@@ -26,17 +30,20 @@ pub fn card() -> Node {
         })
     };
     // A long list of salts or cautions still has to fit on one page.
-    let lines = Memo::new(move |_| {
+    let amount = Memo::new(move |_| {
         app.settled_with(|outcome| {
             outcome.as_ref().map_or(0, |outcome| {
-                let units = app.units.get();
-                let alarms = words::alarms(outcome, units).len();
-                outcome.fertilizer.doses.len() + cautions(outcome, units).len() + ALARM * alarms
+                let (lines, letters) = amount(outcome, app.units.get());
+                if lines > DENSEST || letters > MOST_LETTERS {
+                    2
+                } else {
+                    usize::from(lines > DENSE || letters > MANY_LETTERS)
+                }
             })
         })
     });
-    let dense = move || lines.get() > DENSE;
-    let densest = move || lines.get() > DENSEST;
+    let dense = move || amount.get() > 0;
+    let densest = move || amount.get() > 1;
     el("article")
         .class("card")
         .class_live("dense", dense)
@@ -185,6 +192,26 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                         .child(el("p").child(words::scan()))
                 })),
         )
+}
+
+/// Doses and cautions on the card, and the letters of its lists.
+fn amount(outcome: &Outcome, units: UnitSystem) -> (usize, usize) {
+    // What the end of a line leaves empty, on average.
+    const REST: usize = 25;
+    let cautions = cautions(outcome, units);
+    let alarms = ALARM * words::alarms(outcome, units).len();
+    let lines = outcome.fertilizer.doses.len() + cautions.len() + alarms;
+    let lists = [
+        words::card_prepare(outcome, units),
+        words::card_mix(outcome, units),
+        words::watch_lines().map(str::to_owned).to_vec(),
+        cautions,
+    ];
+    let letters = lists
+        .iter()
+        .flatten()
+        .map(|line| line.chars().count() + REST);
+    (lines, letters.sum())
 }
 
 /// Most cautions that a card of one page holds beside its instructions.

@@ -79,7 +79,7 @@ export async function unmarked(page, own = []) {
     for (const pattern of NO_LANGUAGE) left = left.replaceAll(pattern, " ");
     return left;
   };
-  const bad = texts.filter(([text]) => /\p{L}{2}|[⟦⟧]/u.test(rest(text)));
+  const bad = texts.filter(([text]) => /\p{L}{2}/u.test(rest(text)));
   return [...new Set(bad.map(([text, where]) => `${where}: ${text}`))];
 }
 
@@ -90,7 +90,7 @@ export function clipped(page) {
     const told = (element) => `${element.localName}.${element.getAttribute("class") ?? ""} '${element.textContent.trim().slice(0, 60)}'`;
     const found = [];
     for (const element of document.body.querySelectorAll("*")) {
-      if (!shown(element) || element.closest("script, style, .scroll, .visually-hidden, [hidden]")) continue;
+      if (!shown(element) || element.closest("script, style, .scroll, .unseen, .label-unit, [hidden]")) continue;
       const box = element.getBoundingClientRect();
       if (element.closest("svg")) {
         const frame = element.closest("svg").getBoundingClientRect();

@@ -1214,11 +1214,11 @@ solution-readings = CE de { $ec } a 25 °C ({ $ec_at_temperature } a su propia t
 
 ## season
 
-mark-fill = marca de llenado
+mark-fill = llenado
 
 mark-air = aire húmedo
 
-mark-never-above = nunca por encima
+mark-never-above = no rebasar
 
 curve-level = Nivel
 
@@ -2690,7 +2690,7 @@ term-water-roots = Raíces de agua
 
 term-water-roots-meaning = Raíces que están en la solución. Beben y se alimentan, y tienen que seguir el nivel que baja.
 
-term-never-above = Nunca por encima
+term-never-above = No rebasar
 
 term-never-above-meaning = El nivel más alto al que puede llegar una reposición: por encima están las raíces aéreas.
 
@@ -3558,7 +3558,7 @@ level-key-4 = Marca de llenado
 
 level-key-5 = Cara inferior de la cubierta o de las planchas al final: debajo queda el espacio de aire húmedo
 
-level-key-6 = Nunca por encima: raíces aéreas
+level-key-6 = No rebasar: raíces aéreas
 
 forecast-heads-1 = Ocho de cada diez temporadas:
 
