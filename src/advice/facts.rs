@@ -201,6 +201,13 @@ pub enum Fact {
     },
     /// A clear container lets light through to the solution.
     AlgaeInClearWall,
+    /// A dose small enough that somebody may measure it out by spoons: what a level teaspoon of such salts
+    /// may hold, and how far the dose can be off by it, per cent.
+    Spoons {
+        least_g: f64,
+        most_g: f64,
+        error_pct: f64,
+    },
     /// Light falls on the solution beside the boards.
     AlgaeAtEdges { open_cm2: f64 },
     /// Hot, dry middays.

@@ -35,9 +35,17 @@ const OPEN_CM2: f64 = 1.0;
 /// Spent solution that is worth a word, L in all.
 const SPENT_L: f64 = 0.5;
 
+/// Dose below which a spoon comes to hand, g: a dozen teaspoons.
+const SPOONED_G: f64 = 60.0;
+/// US teaspoon, mL: a sixth of a fluid ounce, exact by definition (NIST Handbook 44, appendix C).
+const TEASPOON_ML: f64 = 231.0 * 2.54 * 2.54 * 2.54 / 128.0 / 6.0;
+/// Bulk density of loose fertilizer salts and blends, g/mL: common practice, no source.
+const BULK_G_PER_ML: [f64; 2] = [0.8, 1.2];
+
 /// Adds what applies.
 pub(super) fn practice(list: &mut List, sound: &Sound, outcome: &Outcome) {
     solution(list, sound, outcome);
+    spoons(list, outcome);
     air(list, sound, outcome);
     container(list, sound);
     harvest(list, sound, outcome);
@@ -67,6 +75,26 @@ fn solution(list: &mut List, sound: &Sound, outcome: &Outcome) {
         if open_cm2 > OPEN_CM2 {
             list.add(Weight::Reminder, Fact::AlgaeAtEdges { open_cm2 });
         }
+    }
+}
+
+/// A level teaspoon is no measure of mass: how loosely the salt lies decides.
+fn spoons(list: &mut List, outcome: &Outcome) {
+    let masses = outcome
+        .fertilizer
+        .doses
+        .iter()
+        .filter_map(|dose| dose.mass_g);
+    if masses.fold(f64::INFINITY, f64::min) < SPOONED_G {
+        let [least, most] = BULK_G_PER_ML;
+        list.add(
+            Weight::Reminder,
+            Fact::Spoons {
+                least_g: least * TEASPOON_ML,
+                most_g: most * TEASPOON_ML,
+                error_pct: (most - least) / (most + least) * 100.0,
+            },
+        );
     }
 }
 

@@ -12,6 +12,7 @@ mod model;
 mod needed;
 mod problem;
 mod report;
+mod report_table;
 mod sheet;
 mod table;
 mod variants;
@@ -26,6 +27,7 @@ pub use report::{
     Analysis, CheckRow, Conclusion, LeftOut, MeanRow, Measure, MeasureReport, Method, Naive,
     PairRow, Refusal, Residual, Source, SpreadRow, TableRow, UnitValue, WelchRow,
 };
+pub use report_table::report_table;
 pub use sheet::{joined, sheet};
 pub use table::{TableProblem, TableProblemKind, TableRead, read_table, write_table};
 pub use variants::{Expectations, Expected, expectations};

@@ -68,11 +68,15 @@ fn join(lines: &mut Vec<Record>, place: usize, mut record: Record) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::plan::UnitSystem;
     use crate::trial::{example, read_table, solve_trial};
 
     #[test]
     fn one_line_for_each_head_becomes_one_for_each_unit() {
-        let read = read_table("unit,head_g,water_l\n2,180,9\n2,190,\n1,150,8\n2,NA,9\n");
+        let read = read_table(
+            "unit,head_g,water_l\n2,180,9\n2,190,\n1,150,8\n2,NA,9\n",
+            UnitSystem::Metric,
+        );
         assert!(read.problems.is_empty());
         let outcome = solve_trial(&example()).expect("sound");
         let lines = sheet(&read.records, &outcome.units, &[], 4);
@@ -91,7 +95,10 @@ mod tests {
 
     #[test]
     fn what_belongs_to_no_unit_and_what_contradicts_stays() {
-        let read = read_table("unit,treatment,water_l\n1,,8\n1,,9\n,75 mm,7\nx,,6\n");
+        let read = read_table(
+            "unit,treatment,water_l\n1,,8\n1,,9\n,75 mm,7\nx,,6\n",
+            UnitSystem::Metric,
+        );
         let outcome = solve_trial(&example()).expect("sound");
         let lines = sheet(&read.records, &outcome.units, &[], 0);
         assert_eq!(lines.len(), 15);
@@ -104,7 +111,7 @@ mod tests {
     #[test]
     fn a_table_replaces_its_own_units_and_no_others() {
         let before = example().records;
-        let read = read_table("unit,head_g\n3,99\n3,98\n");
+        let read = read_table("unit,head_g\n3,99\n3,98\n", UnitSystem::Metric);
         let records = joined(&before, read.records);
         assert_eq!(records.len(), 13);
         assert!(

@@ -83,6 +83,7 @@ facts! {
     RootsHang,
     WarmSolution,
     Mosquitoes,
+    Spoons,
     AlgaeInClearWall,
     AlgaeAtEdges,
     MiddayWilt,
@@ -204,6 +205,11 @@ fn advice_appears_where_it_applies_and_nowhere_else() {
             "Mosquitoes",
             air(Example::CoveredTank, 16.0, 24.0, 70.0),
             air(Example::CoveredTank, 5.0, 15.0, 70.0),
+        ),
+        (
+            "Spoons",
+            ready(Example::Bucket),
+            ready(Example::CoveredTank),
         ),
         (
             "AlgaeInClearWall",
@@ -329,6 +335,7 @@ fn good_practice_stays_quiet() {
                     | Fact::SpentSolution { .. }
                     | Fact::DrainInterval { .. }
                     | Fact::RainDilutes
+                    | Fact::Spoons { .. }
                     | Fact::AlgaeInClearWall
                     | Fact::AlgaeAtEdges { .. }
             );

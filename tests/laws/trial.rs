@@ -1,6 +1,6 @@
 //! What must hold for any trial and any records.
 
-use slackwater::plan::{Entry, Pick};
+use slackwater::plan::{Entry, Pick, UnitSystem};
 use slackwater::science::statistics::{Observation, analyse, tukey_kramer};
 use slackwater::trial::{
     Conclusion, Design, Measure, Name, Record, Refusal, Treatment, Trial, TrialOutcome, UnitLine,
@@ -270,7 +270,7 @@ fn the_seed_alone_decides_the_layout() {
 fn a_trial_survives_its_saved_form_and_its_records_a_table() {
     let trial = example();
     assert_eq!(Trial::from_json(&trial.to_json()), Ok(trial.clone()));
-    let read = read_table(&write_table(&trial));
+    let read = read_table(&write_table(&trial, UnitSystem::Metric), UnitSystem::Metric);
     assert!(read.problems.is_empty());
     assert_eq!(read.records, trial.records);
     let bare = Trial {
@@ -329,7 +329,7 @@ fn every_problem_names_its_field() {
 #[test]
 fn damaged_trials_and_tables_never_panic() {
     let whole = example();
-    let table = write_table(&whole);
+    let table = write_table(&whole, UnitSystem::Metric);
     // Without the plan, whose own damage other laws look at, a run is short.
     let mut bare = Trial {
         plan: None,
@@ -357,7 +357,7 @@ fn damaged_trials_and_tables_never_panic() {
             }
             String::from_utf8_lossy(&bytes).into_owned()
         };
-        let _ = read_table(&damaged(&mut random, &table));
+        let _ = read_table(&damaged(&mut random, &table), UnitSystem::Metric);
         if let Ok(trial) = Trial::from_json(&damaged(&mut random, &json)) {
             read += 1;
             if let Ok(outcome) = solve_trial(&trial) {

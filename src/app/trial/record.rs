@@ -90,7 +90,7 @@ fn paste(bench: Bench, shown: &Shown) -> Node {
 /// Reads what was pasted into the records, and where asked for into the layout.
 fn take_in(bench: Bench, with_layout: bool) {
     let text = bench.pasted.get_untracked().unwrap_or_default();
-    let table = read_table(&text);
+    let table = read_table(&text, bench.app.units.get_untracked());
     if with_layout && table.units.is_empty() {
         bench.said.set(Some(words::no_layout().to_owned()));
         return;
@@ -309,6 +309,7 @@ fn wrong(shown: &Shown) -> Node {
 
 fn tools(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     let sure = bench.clearing.get().is_some();
+    let units = shown.units;
     let mut trial = shown.trial.clone();
     for (record, unit) in trial.records.iter_mut().zip(&outcome.units) {
         if let Some(treatment) = outcome.treatments.get(unit.treatment) {
@@ -317,7 +318,7 @@ fn tools(bench: Bench, shown: &Shown, outcome: &TrialOutcome) -> Node {
     }
     row([
         action("quiet", words::save_records(), move || {
-            browser::save_file(words::records_file(), &write_table(&trial));
+            browser::save_file(words::records_file(), &write_table(&trial, units));
         }),
         action(
             "quiet",

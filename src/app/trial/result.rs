@@ -2,11 +2,12 @@
 
 use super::kept::Shown;
 use super::plots;
-use crate::app::browser::dom::{Node, el};
+use crate::app::browser;
+use crate::app::browser::dom::{Node, action, el};
 use crate::app::parts::{items, paragraphs, part, scroll, table};
 use crate::app::words;
 use crate::plan::UnitSystem;
-use crate::trial::{Conclusion, MeasureReport, Refusal, TrialOutcome};
+use crate::trial::{Conclusion, MeasureReport, Refusal, TrialOutcome, report_table};
 
 /// The result under its heading; for screen readers, it says when it changes.
 pub fn result(shown: &Shown, outcome: &TrialOutcome) -> Node {
@@ -15,7 +16,14 @@ pub fn result(shown: &Shown, outcome: &TrialOutcome) -> Node {
     } else if outcome.reports.is_empty() {
         el("p").child(words::nothing_yet())
     } else {
-        reports(outcome, shown.units, true)
+        let judged = outcome.reports.iter().any(|it| it.analysis.is_some());
+        let csv = judged.then(|| report_table(outcome, shown.units));
+        let save = csv.map(|csv| {
+            action("quiet", words::save_report(), move || {
+                browser::save_file(words::report_file(), &csv);
+            })
+        });
+        [reports(outcome, shown.units, true), save.into()].into()
     };
     part(words::said(), body)
 }

@@ -364,6 +364,16 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             season: &of(Dimension::Days, &f64::from(*season_days)),
         }
         .text(),
+        Fact::Spoons {
+            least_g,
+            most_g,
+            error_pct,
+        } => FindingSpoons {
+            error: &show(Dimension::Percent, *error_pct, units),
+            least: &on_scale(*least_g),
+            most: &on_scale(*most_g),
+        }
+        .text(),
         Fact::AlgaeInClearWall => finding_algae_in_clear_wall().to_owned(),
         Fact::AlgaeAtEdges { .. } => finding_algae_at_edges().to_owned(),
         Fact::MiddayWilt {

@@ -95,6 +95,7 @@ pub const fn worked(fact: &Fact) -> Option<Worked> {
         | Fact::Electricity
         | Fact::Acid
         | Fact::Unusual { .. }
+        | Fact::Spoons { .. }
         | Fact::AlgaeInClearWall
         | Fact::AlgaeAtEdges { .. }
         | Fact::MiddayWilt { .. }

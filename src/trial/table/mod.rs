@@ -1,5 +1,6 @@
 //! Records as a table: pasted from a sheet or read from a CSV file, and written as one.
 
+mod headings;
 #[cfg(test)]
 mod tests;
 
@@ -9,6 +10,7 @@ use crate::plan::{Dimension, Entry, Pick, ProblemKind, UnitSystem, reason};
 
 use super::check::MOST_RECORDS;
 use crate::plan::trial::{Design, Name, Record, Trial, UnitLine};
+use headings::{Column, heading};
 
 /// What a text was read as.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -65,56 +67,6 @@ pub enum TableProblemKind {
     Value(ProblemKind),
 }
 
-/// What a column holds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Column {
-    Unit,
-    Treatment,
-    Block,
-    Row,
-    Place,
-    /// The number of the head, or words.
-    Ignored,
-    Head,
-    Water,
-}
-
-/// The headings that are understood; digits, spaces and signs do not count, nor do capitals.
-const HEADINGS: [(&str, Column); 22] = [
-    ("unit", Column::Unit),
-    ("container", Column::Unit),
-    ("tank", Column::Unit),
-    ("bucket", Column::Unit),
-    ("treatment", Column::Treatment),
-    ("block", Column::Block),
-    ("row", Column::Row),
-    ("column", Column::Place),
-    ("headno", Column::Ignored),
-    ("plant", Column::Ignored),
-    ("note", Column::Ignored),
-    ("head", Column::Head),
-    ("headg", Column::Head),
-    ("mass", Column::Head),
-    ("massg", Column::Head),
-    ("headmass", Column::Head),
-    ("headmassg", Column::Head),
-    ("freshmassg", Column::Head),
-    ("water", Column::Water),
-    ("waterl", Column::Water),
-    ("litres", Column::Water),
-    ("liters", Column::Water),
-];
-
-fn heading(cell: &str) -> Option<Column> {
-    let plain: String = cell
-        .chars()
-        .filter(char::is_ascii_alphabetic)
-        .map(|c| c.to_ascii_lowercase())
-        .collect();
-    let found = HEADINGS.iter().find(|(name, _)| *name == plain);
-    found.map(|(_, column)| *column)
-}
-
 /// Whether a cell says that there is no value.
 fn is_missing(cell: &str) -> bool {
     let lower = cell.to_ascii_lowercase();
@@ -124,19 +76,22 @@ fn is_missing(cell: &str) -> bool {
 /// Reads records from a text: cells separated by tabs, semicolons or commas (the first of these
 /// that the text's first line has), with decimal commas or points, in quotation marks or not.
 ///
-/// With headings the columns may be `unit`, `treatment`, `water_l` and any number of `head_g`, each
-/// in any order; a unit may have one line, or one for each head. Without headings the first column
-/// is the unit and the others are heads, g. A table with units and treatments, and perhaps `block`,
+/// With headings the columns may be `unit`, `treatment`, `water_l` or `water_gal` and any number of
+/// `head_g` or `head_oz`, each in any order, in English or Spanish; a unit may have one line, or one for
+/// each head. Without headings the first column is the unit and the others are heads. `units`: of
+/// figures whose heading does not say them. A table with units and treatments, and perhaps `block`,
 /// `row` and `column`, tells a layout too. Empty cells, `NA` and dashes are missing values. Numbers
 /// may carry a unit, such as `5 oz`.
 ///
 /// ```
+/// use slackwater::plan::UnitSystem;
 /// use slackwater::trial::read_table;
-/// let read = read_table("unit;water_l;head_1_g;head_2_g\n1;20,5;181,2;NA\n");
+/// let text = "unit;water_l;head_1_g;head_2_g\n1;20,5;181,2;NA\n";
+/// let read = read_table(text, UnitSystem::Metric);
 /// assert!(read.problems.is_empty());
 /// assert_eq!(read.records[0].heads_g.len(), 2);
 /// ```
-pub fn read_table(text: &str) -> TableRead {
+pub fn read_table(text: &str, units: UnitSystem) -> TableRead {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let mut read = TableRead::default();
     let lines: Vec<(usize, &str)> = (1..)
@@ -163,13 +118,13 @@ pub fn read_table(text: &str) -> TableRead {
             .iter()
             .map(|(_, line)| cells(line, separator).0.len())
             .max();
-        let mut columns = vec![Column::Head; width.unwrap_or(1)];
+        let mut columns = vec![Column::Head(None); width.unwrap_or(1)];
         columns[0] = Column::Unit;
         columns
     };
     if !columns
         .iter()
-        .any(|it| matches!(it, Column::Head | Column::Water))
+        .any(|it| matches!(it, Column::Head(_) | Column::Water(_)))
     {
         read.problem(first_number, 0, TableProblemKind::NoFigures);
         return read;
@@ -183,7 +138,11 @@ pub fn read_table(text: &str) -> TableRead {
             );
             break;
         }
-        record(&mut read, number, line, separator, &columns);
+        let (found, closed) = cells(line, separator);
+        if !closed {
+            read.problem(number, 0, TableProblemKind::OpenQuote);
+        }
+        record(&mut read, number, &found, &columns, units);
     }
     if read.records.is_empty() && read.problems.is_empty() {
         read.problem(first_number, 0, TableProblemKind::NoRecords);
@@ -205,11 +164,11 @@ fn columns_of(
     let masses = titles
         .iter()
         .zip(known)
-        .any(|(title, column)| *column == Some(Column::Head) && !is_bare_head(title));
+        .any(|(title, column)| matches!(column, Some(Column::Head(_))) && !is_bare_head(title));
     let mut columns = Vec::new();
     for (index, (title, column)) in titles.iter().zip(known).enumerate() {
         columns.push(match column {
-            Some(Column::Head) if masses && is_bare_head(title) => Column::Ignored,
+            Some(Column::Head(_)) if masses && is_bare_head(title) => Column::Ignored,
             Some(column) => *column,
             None => {
                 if !title.is_empty() {
@@ -227,11 +186,13 @@ fn is_bare_head(title: &str) -> bool {
     title.trim().eq_ignore_ascii_case("head")
 }
 
-fn record(read: &mut TableRead, number: usize, line: &str, separator: char, columns: &[Column]) {
-    let (found, closed) = cells(line, separator);
-    if !closed {
-        read.problem(number, 0, TableProblemKind::OpenQuote);
-    }
+fn record(
+    read: &mut TableRead,
+    number: usize,
+    found: &[String],
+    columns: &[Column],
+    units: UnitSystem,
+) {
     let beyond = found.get(columns.len()..).unwrap_or_default();
     if beyond.iter().any(|cell| !cell.is_empty()) {
         read.problem(
@@ -254,12 +215,14 @@ fn record(read: &mut TableRead, number: usize, line: &str, separator: char, colu
             Column::Row => unit.row = Entry::from(cell),
             Column::Place => unit.column = Entry::from(cell),
             Column::Ignored => {}
-            Column::Head => {
-                let entry = read.number(number, index + 1, cell, Dimension::Mass);
+            Column::Head(of) => {
+                let of = of.unwrap_or(units);
+                let entry = read.number(number, index + 1, cell, Dimension::Mass, of);
                 record.heads_g.push(entry);
             }
-            Column::Water => {
-                record.water_l = read.number(number, index + 1, cell, Dimension::Volume);
+            Column::Water(of) => {
+                let of = of.unwrap_or(units);
+                record.water_l = read.number(number, index + 1, cell, Dimension::Volume, of);
             }
         }
     }
@@ -299,11 +262,18 @@ impl TableRead {
         self.problems.push(TableProblem { line, column, kind });
     }
 
-    fn number(&mut self, line: usize, column: usize, cell: &str, dimension: Dimension) -> Entry {
+    fn number(
+        &mut self,
+        line: usize,
+        column: usize,
+        cell: &str,
+        dimension: Dimension,
+        units: UnitSystem,
+    ) -> Entry {
         if is_missing(cell) {
             return Entry::blank();
         }
-        match dimension.read(cell, UnitSystem::Metric) {
+        match dimension.read(cell, units) {
             Ok(value) => Entry::Number(value),
             Err(why) => {
                 let kind = TableProblemKind::Value(reason(why, cell));
@@ -340,24 +310,28 @@ fn cells(line: &str, separator: char) -> (Vec<String>, bool) {
 }
 
 /// The records as a CSV table with headings `unit,treatment,water_l,head_1_g,…`, one line for each
-/// record, missing values empty; [`read_table`] reads it back.
-pub fn write_table(trial: &Trial) -> String {
+/// record, missing values empty, in gallons and ounces where these are the units; [`read_table`] reads
+/// it back.
+pub fn write_table(trial: &Trial, units: UnitSystem) -> String {
+    let us = units == UnitSystem::UsCustomary;
     let heads = trial.records.iter().map(|it| it.heads_g.len()).max();
     let mut titles = vec![
         "unit".to_owned(),
         "treatment".to_owned(),
-        "water_l".to_owned(),
+        if us { "water_gal" } else { "water_l" }.to_owned(),
     ];
-    titles.extend((1..=heads.unwrap_or_default()).map(|head| format!("head_{head}_g")));
+    let mass = if us { "oz" } else { "g" };
+    titles.extend((1..=heads.unwrap_or_default()).map(|head| format!("head_{head}_{mass}")));
     let mut out = titles.join(",");
     out.push('\n');
     for record in &trial.records {
         let mut line = vec![
             quoted(record.unit.text()),
             quoted(record.treatment.text()),
-            written(&record.water_l),
+            written(&record.water_l, Dimension::Volume, units),
         ];
-        line.extend(record.heads_g.iter().map(written));
+        let heads = record.heads_g.iter();
+        line.extend(heads.map(|head| written(head, Dimension::Mass, units)));
         line.resize(titles.len(), String::new());
         out.push_str(&line.join(","));
         out.push('\n');
@@ -366,9 +340,11 @@ pub fn write_table(trial: &Trial) -> String {
 }
 
 /// An entry as a cell.
-fn written(entry: &Entry) -> String {
+fn written(entry: &Entry, dimension: Dimension, units: UnitSystem) -> String {
     match entry {
-        Entry::Number(value) => value.to_string(),
+        // Saved figures are metric.
+        Entry::Number(value) if units == UnitSystem::Metric => value.to_string(),
+        Entry::Number(value) => dimension.text(*value, units),
         Entry::Text(text) => quoted(text.trim()),
     }
 }

@@ -4404,6 +4404,14 @@ forecast-heads-3 = after your readings
 
 ## hints
 
+# Button under the result of a trial: a table of means, differences and variance.
+save-report = Save the result as CSV
+
+# Name of that file.
+report-file = slackwater-trial-result.csv
+
+finding-spoons = No scale at hand? A level teaspoon of such salts holds anything from { $least } to { $most }: by spoons a dose, and the EC with it, can be { $error } off either way. Weigh it.
+
 # Under a date and beside the dates.
 sowing-past = The day of sowing is already past. Choose a later date, or count on older seedlings.
 

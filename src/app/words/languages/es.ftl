@@ -3568,6 +3568,12 @@ forecast-heads-3 = tras sus lecturas
 
 ## hints
 
+save-report = Guardar el resultado como CSV
+
+report-file = slackwater-resultado-del-ensayo.csv
+
+finding-spoons = ¿No tiene balanza? Una cucharadita rasa de estas sales contiene entre { $least } y { $most }: con cucharas la dosis, y con ella la CE, puede desviarse un { $error } hacia arriba o hacia abajo. Pésela.
+
 sowing-past = El día de la siembra ya pasó. Elija una fecha posterior o cuente con plántulas de más edad.
 
 words-explained = ¿Qué significan las palabras?
