@@ -150,7 +150,7 @@ test("a covered tank of 2.4 × 1.2 m, from nothing to paper", async (t) => {
   await checkSheet(screen, ["240 cm", "Sag of the cover", "Props", "Siphon off"]);
 
   await screen.enter({ "build.prop_rows": "0" });
-  const sags = failing(screen, /The cover sags [\d.]+ mm under grown heads; up to 10 mm is taken\. Prop it from below\./);
+  const sags = failing(screen, /The cover sags [\d.]+ mm under grown heads; up to 10 mm is allowed\. Prop it from below\./);
   await sags.waitFor();
   await sags.locator(".mend", { hasText: /^\s*Rows of props under the cover: [1-9]\s*$/ }).click();
   await sags.waitFor({ state: "detached" });

@@ -89,10 +89,10 @@ test("stocks are judged in any proportion, and a salt that cannot dissolve is re
     // Above zero in every one of them: it falls out.
     assert.match(index, /gypsum \d/i);
   }
-  assert.equal((await saying(screen, /Never pour stock A and stock B together.*once thinned \d+ times/)).length, 1);
+  assert.equal((await saying(screen, /Never pour stock A and stock B together.*once thinned to \d+ times/)).length, 1);
   await screen.enter({
     "fertilizer.store_temperature_c": "0",
     "fertilizer.stock_b_magnesium_sulfate_g_per_l": "490",
   });
-  assert.match(await screen.summary.innerText(), /does not dissolve at the coldest of the store: at most 4\d\d/);
+  assert.match(await screen.summary.innerText(), /does not dissolve when the store is coldest: at most 4\d\d/);
 });

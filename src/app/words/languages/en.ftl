@@ -558,7 +558,7 @@ blend-name = Name to keep this label under
 keep-blend = Keep this label for all plans
 
 # Button where one of that name is kept.
-keep-again = Keep it anew
+keep-again = Replace the kept label
 
 # Button.
 keep-salt = Keep this salt for all plans
@@ -952,7 +952,7 @@ hint-cover-thickness = What the pots hang from. 0 if the pot hangs in the neck.
 
 hint-pot-height = From the foot to the underside of the flange.
 
-hint-pot-flange-diameter = The brim that keeps the pot from falling through.
+hint-pot-flange-diameter = Across the brim that keeps the pot from falling through.
 
 hint-pot-immersion = The lowest 2 to 3 cm (about 1 in) is usual.
 
@@ -986,7 +986,7 @@ hint-seedling-age = Days from sowing. One to two weeks is usual.
 
 hint-target-head = Fresh, cut above the pot. 150 to 250 g is usual for lettuce.
 
-hint-growth-factor = Start with { $start }. 1 is the published growth model, which runs ahead of growers without pumps.
+hint-growth-factor = Start with { $start }. 1 is the published growth model, which grows faster than crops do without pumps.
 
 hint-water-factor = Start with 1. A crop that was followed teaches a better one.
 
@@ -1022,7 +1022,7 @@ hint-recipe-strength = Recipes were made for circulating systems; 50 to 80% suit
 
 hint-crops-in-arow = 1 is the safe answer. More save water and salts, but sodium builds up.
 
-hint-sheet-price = In any currency. Leave empty if you do not care.
+hint-sheet-price = In any currency. Leave empty if you need no prices.
 
 hint-salts = Choose from the list or type a formula, such as KNO3 or MgSO4.7H2O. Purity 100% unless the bag says less.
 
@@ -1042,7 +1042,7 @@ hint-solar-radiation = From a weather service, mean of the season.
 
 hint-light-through = Filled in from the shelter; change it if you measured it.
 
-hint-lamp-flux = From the lamp's sheet or a quantum meter.
+hint-lamp-flux = From the lamp's data sheet, or a quantum (PAR) meter.
 
 hint-carbon-dioxide = About 420 ppm outdoors.
 
@@ -1111,7 +1111,10 @@ problem-not-a-formula = '{ $got }' is neither a salt of the list nor a chemical 
 problem-not-a-date = '{ $got }' is no date of the calendar. Write year-month-day, such as 2027-03-01.
 
 # Lines of a table of measured depths and volumes.
-problem-measured-pairs = { $got } lines are filled in; { $needed } or more are needed.
+problem-measured-pairs = { $got ->
+    [one] 1 line is filled in
+   *[other] { $got } lines are filled in
+}; { $needed } or more are needed.
 
 # A file that was opened.
 problem-not-a-plan = This is not a plan: it cannot be read from line { $line }, column { $column } on.
@@ -1119,7 +1122,7 @@ problem-not-a-plan = This is not a plan: it cannot be read from line { $line }, 
 # Beside a field.
 problem-beyond-any-solution = This asks for more than any solution holds.
 
-problem-text-beyond-models = These figures lie together where the models cannot follow, such as a day without sun. Check climate and container.
+problem-text-beyond-models = Taken together, these figures lie where the models cannot follow, such as a day without sun. Check climate and container.
 
 # got and supported: versions of the file.
 problem-newer-version = This plan was saved by a later version ({ $got }; this page reads up to { $supported }). Reload the page to get the later version.
@@ -1128,7 +1131,7 @@ problem-newer-version = This plan was saved by a later version ({ $got }; this p
 conflict-neck-narrower-than-body = A neck of { $got } is wider than the body. At most { $limit }.
 
 # got: thickness of the cover or board. limit: height of the pot.
-conflict-pot-reaches-below-cover = The net pot is { $limit } high and would not reach through { $got }.
+conflict-pot-reaches-below-cover = The net pot is { $limit } high and would not reach through { $got } of cover.
 
 # limit: a diameter.
 conflict-pot-narrows-downwards = A net pot is no wider at its foot than at its top: at most { $limit }.
@@ -1137,7 +1140,7 @@ conflict-pot-narrows-downwards = A net pot is no wider at its foot than at its t
 conflict-pot-passes-neck = The pot does not pass the neck of { $limit }.
 
 # got: a spacing, or a number of plants.
-conflict-pots-fit-cover = { $got } leaves no room for the flanges side by side. The limit is { $limit }.
+conflict-pots-fit-cover = With { $got } there is no room for the flanges side by side. The limit is { $limit }.
 
 # limit: diameter of the pot at its top.
 conflict-flange-holds-pot = The flange must be wider than the pot's { $limit }, or the pot falls through.
@@ -1146,7 +1149,7 @@ conflict-flange-holds-pot = The flange must be wider than the pot's { $limit }, 
 conflict-immersion-within-pot = The pot reaches only { $limit } below the cover, so it cannot stand { $got } deep.
 
 # limit: a height of the pot.
-conflict-pot-above-floor = The pot would stand on the floor. Lower than { $limit }.
+conflict-pot-above-floor = The pot would stand on the floor. Less than { $limit }.
 
 # got: a depth.
 conflict-within-rim = { $got } is above the rim. At most { $limit }.
@@ -1160,7 +1163,10 @@ conflict-boards-fit-area = { $got } boards do not fit into the tank: at most { $
 conflict-pipe-within-tank = This pipe leaves no room to float the boards above it in so low a tank.
 
 # got and limit: numbers of pipes.
-conflict-pipes-fit-width = { $got } pipes do not fit side by side: at most { $limit }.
+conflict-pipes-fit-width = { $got ->
+    [one] This pipe is wider than the tank.
+   *[other] { $got } pipes do not fit side by side: at most { $limit }.
+}
 
 # limit: a distance.
 conflict-pipes-reach-walls = Pipes this far apart reach beyond the sides: at most { $limit }.
@@ -1181,7 +1187,7 @@ conflict-sunshine-within-daylight = The day is only { $limit } long at this lati
 conflict-radiation-below-extraterrestrial = More than reaches the top of the air at this latitude and date: at most { $limit }.
 
 # Strengths of a stock solution; the coldest of the store: the lowest temperature where it is kept.
-conflict-dissolves-in-store = { $got } does not dissolve at the coldest of the store: at most { $limit }. Make the stock weaker, or keep it warmer.
+conflict-dissolves-in-store = { $got } does not dissolve when the store is coldest: at most { $limit }. Make the stock weaker, or keep it warmer.
 
 # Beside the wanted EC or nitrogen.
 conflict-target-above-raw-water = Your water alone has { $limit }. The target must be above that.
@@ -1190,7 +1196,7 @@ conflict-target-above-raw-water = Your water alone has { $limit }. The target mu
 conflict-nitrogen-forms-make-total = Total nitrogen is { $got }, but nitrate, ammonium and urea add up to { $limit }. One of them is not what the bag says.
 
 # Plain numbers.
-conflict-label-within-whole = What this label names makes at least { $got }% of the bag, and a bag holds { $limit }%. Check each line of it.
+conflict-label-within-whole = What this label names adds up to at least { $got }% of the bag, but a bag holds { $limit }%. Check each line of it.
 
 conflict-blend-conducts = Nothing on this label shows on an EC meter. Set the strength by nitrogen.
 
@@ -1414,16 +1420,22 @@ fill-all-containers = { $containers } containers take { $volume }.
 harvest-not-reached = Not reached
 
 # Under the date of the harvest. head: mass of one.
-harvest-after = { $days } days after planting, heads of about { $head }.
+harvest-after = { $days ->
+    [one] 1 day
+   *[other] { $days } days
+} after planting, heads of about { $head }.
 
 # Where there is no harvest. head: mass of one.
-harvest-missing = Followed for { $days } days; heads reach about { $head }.
+harvest-missing = Followed for { $days ->
+    [one] 1 day
+   *[other] { $days } days
+}; heads reach about { $head }.
 
 # Under the volume that is left. `use_per_mass`: with its unit, such as 20 L/kg.
 left-uses = The crop draws { $each } a plant, { $use_per_mass } of fresh heads. Moist air gap { $gap }.
 
 # The whole result, read aloud and copied as a text. mark: fill-below-rim; doses: a list such as 12 g blend, or 5 salts; harvest: a date or harvest-not-reached.
-result-told = Fill { $volume }, { $mark }. Dissolve { $doses }. Harvest: { $harvest }. Left: { $left }.
+result-told = Fill { $volume }, to { $mark }. Dissolve { $doses }. Harvest: { $harvest }. Left: { $left }.
 
 # A day of the season and its date.
 day-dated = Day { $day } · { $date }
@@ -1453,7 +1465,13 @@ target-form = { $element } as { $form ->
     }
 
 # What one batch of a stock serves. Rounded numbers.
-stock-serves = { $containers } containers, { $heads } heads
+stock-serves = { $containers ->
+    [one] 1 container
+   *[other] { $containers } containers
+}, { $heads ->
+    [one] 1 head
+   *[other] { $heads } heads
+}
 
 # A saturation index; several stand in a row with commas.
 saturation-gypsum = gypsum { $index }
@@ -1465,7 +1483,7 @@ saturation-calcium-phosphate = calcium phosphate { $index }
 saturation-lime = lime { $index }
 
 # The readings of the solution. ec, `ec_at_temperature`: with their unit; saturation: a list such as gypsum −1.2, lime 0.3.
-solution-readings = EC { $ec } at 25 °C ({ $ec_at_temperature } at its own { $temperature }), pH { $ph }; saturation: { $saturation }.
+solution-readings = EC { $ec } at 25 °C ({ $ec_at_temperature } at its own { $temperature }), pH { $ph }; saturation (clear below 0): { $saturation }.
 
 ## season
 
@@ -1620,7 +1638,7 @@ finding-gap = Moist air gap of { $gap } at harvest; { $low } to { $high } is usu
 
 finding-boards-sink = The boards sink under pots and plants. Use thicker boards or fewer plants.
 
-finding-rest-at-planting = The boards lie on the pipes from the first day. They float from a fill of { $depth } on.
+finding-rest-at-planting = The boards lie on the pipes from the first day. They float once the fill is { $depth } deep.
 
 finding-floats = The boards float at planting, { $clearance } clear of the pipes.
 
@@ -1637,7 +1655,7 @@ finding-short = Too little { $nutrient } in the charge: { $supply } against { $n
 finding-short-from-day = Too little { $nutrient } in the charge from day { $day } on: { $supply } against { $need } that the crop takes.
 
 # After either of the two before.
-finding-short-more = A stronger solution, another blend or another water must bring the rest.
+finding-short-more = A stronger solution, another blend or different water must bring the rest.
 
 finding-nutrients-last = Nitrogen, phosphorus, potassium, calcium and magnesium last to harvest.
 
@@ -1653,13 +1671,16 @@ finding-open-water = Small children can drown in a few centimetres of water. Kee
 
 finding-salts = Keep fertilizer and solution out of reach of children and animals, closed and named. Follow the product's label. Wash hands after mixing.
 
-finding-electricity = Lamps and cords near water: use gear made for wet places on a protected (residual-current) outlet, well above the tank, with a drip loop, and let a licensed person wire it.
+finding-electricity = Lamps and cords near water: use gear made for wet places on an outlet with a safety cut-out (RCD, GFCI), well above the tank; let cords loop down below the outlet, so that drips fall off; and let a licensed person wire it.
 
 # minerals: one or more names of minerals, such as gypsum and lime.
-finding-stocks-apart = Never pour stock A and stock B together undiluted: { $minerals } would fall out (saturation index up to { $index }).
+finding-stocks-apart = Never pour stock A and stock B together undiluted: { $minerals } would fall out (saturation { $index }, clear below 0).
 
 # After the one before.
-finding-stocks-thinned = They stay clear only once thinned { $times } times.
+finding-stocks-thinned = { $times ->
+    [one] Equal parts would stay clear, but not every mixture.
+   *[other] They stay clear only once thinned to { $times } times their volume.
+}
 
 # After the two before.
 finding-stocks-in-turn = Stir one into the full tank first, then the other.
@@ -1667,13 +1688,13 @@ finding-stocks-in-turn = Stir one into the full tank first, then the other.
 finding-acid = Acid: gloves and eye protection, out of children's reach, and always pour acid into water, never water into acid. Add part of it, stir, measure the pH, go on. Follow the label.
 
 # stock: stock A or stock B; the first letter of the sentence becomes a capital. share: per cent, without the sign.
-finding-stock-clear = { $stock } stays clear at the coldest of the store; its salts take up { $share }% of what dissolves there.
+finding-stock-clear = { $stock } stays clear when the store is coldest; its salts take up { $share }% of what dissolves then.
 
 # As before.
-finding-stock-over-full = { $stock } does not stay clear: its salts are { $share }% of what dissolves at the coldest of the store.
+finding-stock-over-full = { $stock } does not stay clear: its salts are { $share }% of what dissolves when the store is coldest.
 
 # As before. minerals: one or more names of minerals.
-finding-stock-falls-out = { $stock } does not stay clear: { $minerals } falls out.
+finding-stock-falls-out = { $stock } does not stay clear: { $minerals } will fall out of it.
 
 # After one of the two before.
 finding-stock-other-salts = Weaker does not help; use other salts.
@@ -1692,20 +1713,20 @@ finding-target-missed = The salts on the shelf miss { $nutrient }{ $form ->
     [nitrate] {" as nitrate"}
     [ammonium] {" as ammonium"}
    *[none] {""}
-}: { $reached } where the recipe asks { $target }.
+}: { $reached } where the recipe asks for { $target }.
 
 # Electric charge of ions, in mmol.
-finding-label-charges = The label of the blend does not balance: nitrate, phosphate and sulfate make { $anions } of charge in a gram, potassium, ammonium, calcium and magnesium only { $cations }. Check nitrate and phosphate against the bag.
+finding-label-charges = The label of the blend does not balance: nitrate, phosphate and sulfate bring { $anions } of electric charge in a gram; potassium, ammonium, calcium and magnesium, which should balance it, only { $cations }. Check nitrate and phosphate against the bag.
 
 finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
 
 # After the one before, where the pH is low.
-finding-ph-low = Pure water does not buffer: part tap water brings it up, and it rises as the crop feeds.
+finding-ph-low = Pure water does not hold the pH steady: some tap water in it brings the pH up, and it rises as the crop feeds.
 
 # After it, where the pH is high.
 finding-ph-high = Rain water or a little acid brings it down; see the fertilizer step.
 
-finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (an outer bound: roots and air damp it).
+finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
 # After the one before.
 finding-ph-steady = With { $steady } of the nitrogen as ammonium instead of { $now } it would hold.
@@ -1716,17 +1737,17 @@ finding-ph-measure = Measure it now and then.
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
 # minerals: one or more names of minerals; the first letter of the sentence becomes a capital.
-finding-falls-out = { $minerals } can fall out in the tank (saturation index { $index }). Use rain water, a lower pH or a weaker solution.
+finding-falls-out = { $minerals } can fall out in the tank (saturation { $index }, clear below 0). Use rain water, a lower pH or a weaker solution.
 
 finding-analysis-agrees = The water analysis agrees with itself.
 
 finding-analysis-disagrees = The water analysis does not agree with itself.
 
 # After one of the two before.
-finding-analysis-charge = Cations and anions differ by { $share }.
+finding-analysis-charge = Cations and anions differ by { $share }: positive and negative ions should balance.
 
 # After one of them.
-finding-analysis-ec = The EC measured is { $share } of that of its ions.
+finding-analysis-ec = The EC measured is { $share } of what its ions would give.
 
 # After the others, where the analysis does not agree.
 finding-analysis-look = Look for a missing or mistyped line.
@@ -1735,20 +1756,20 @@ finding-analysis-look = Look for a missing or mistyped line.
 finding-water = { $item }: { $amount } in your water; up to { $limit } is without restriction.
 
 # After the one before.
-finding-water-severe = Severe: do not use it unmixed.
+finding-water-severe = Severe restriction: do not use it unmixed.
 
 # After it.
-finding-water-moderate = Slight to moderate.
+finding-water-moderate = Slight to moderate restriction.
 
 finding-dilute-water = Mixed with rain, { $share } of your water and the rest rain meets every limit.
 
-finding-salt-yield = Sodium chloride in the solution at the end leaves about { $share } of the full yield.
+finding-salt-yield = Sodium chloride (common salt) in the solution at the end leaves about { $share } of the full yield.
 
 # crop: 2 for the second crop on the same solution.
-finding-grow-on = Crop { $crop }: refill { $refill } of raw water and { $add_back } of the first charge (EC then { $ec }, sodium { $sodium }).
+finding-grow-on = Crop { $crop }: refill with { $refill } of raw water and add back { $add_back } of the first dose of fertilizer (EC then { $ec }, sodium { $sodium }).
 
 # After the one before.
-finding-grow-on-drain = Better drain and start anew: too salty. Spread what is spent on soil that can use it, never into a stream or storm drain.
+finding-grow-on-drain = Better to drain and start afresh: it gets too salty. Spread what is spent on soil that can use it, never into a stream or storm drain.
 
 finding-warm = The season's mean of { $mean } is warm for this crop; above { $limit } bolting, bitter leaves and tip burn are common. Shade, or plant in a cooler season.
 
@@ -1776,9 +1797,9 @@ finding-algae-in-clear-wall = Light through a clear wall grows algae, which take
 finding-algae-at-edges = Algae grow where light falls on the solution beside the boards. Close the gaps with strips of board or dark film that move with the boards.
 
 # deficit and limit: kilopascals, without the unit.
-finding-midday-wilt = Expect wilting at midday: at { $max } the air is very dry (it lacks { $deficit } kPa of vapour; above { $limit } leaves lose more than roots bring). Leaves that stand up again by evening are no harm; wilting in the morning means the roots are in trouble. Give shade at midday.
+finding-midday-wilt = Expect wilting at midday: at { $max } the air is very dry (it lacks { $deficit } kPa of vapour; above { $limit } leaves lose more than roots bring). Leaves that stand up again by evening are unharmed; wilting in the morning means the roots are in trouble. Give shade at midday.
 
-finding-tip-burn = Tip burn is likely: { $light } of light a day (from about { $limit } on), warm at { $mean } and moist at { $humidity }. Give shade, move the air over the leaves, harvest smaller heads.
+finding-tip-burn = Tip burn is likely: { $light } of light a day (from about { $limit } on), warm at { $mean } and moist at { $humidity }. Give shade, move the air over the leaves, or harvest smaller heads.
 
 finding-rain-dilutes = Keep rain out of the container, also when it blows in from the side. Rain weakens the solution, and a level that rises drowns the air roots.
 
@@ -1808,7 +1829,7 @@ roots-mends-none = No single change of fill, pot or pipe mends it: take another 
 roots-mends-any = Any of these mends it: { $ways }.
 
 # A way to mend. Also a button, which begins with a capital.
-roots-way-fill-depth = fill to { $depth }
+roots-way-fill-depth = fill to a depth of { $depth }
 
 # A way to mend, and a button. height: of the pot.
 roots-way-pot-height = use pots { $height } deep over the same fill
@@ -1838,7 +1859,7 @@ water-item-chloride-toxicity = Chloride (FAO 29)
 
 water-item-boron = Boron (FAO 29)
 
-water-item-nitrate-nitrogen = Nitrate nitrogen (FAO 29; it feeds, count it)
+water-item-nitrate-nitrogen = Nitrate nitrogen (FAO 29; it feeds the crop, count it in)
 
 water-item-bicarbonate = Bicarbonate (FAO 29)
 
@@ -1900,7 +1921,7 @@ working-of-roots = How the roots are worked out
 
 working-of-mosquitoes = How the mosquitoes are worked out
 
-inputs-stocks = Strength of each stock, volume you make up, and the coldest of the store.
+inputs-stocks = Strength of each stock, the volume you make up, and how cold the store gets.
 
 inputs-recipe = Targets of the recipe times its strength, less what the raw water brings; composition of each salt on your list.
 
@@ -1952,10 +1973,10 @@ inputs-raw-water = Your figures of the raw water; it computes to { $conductivity
 inputs-drift = Cations and anions that the crop takes up, and a pH of { $ph } at planting.
 
 # solution: its electrical conductivity, with its unit.
-inputs-next-crops = What is left at harvest: { $volume }, and { $solution } of EC.
+inputs-next-crops = What is left at harvest: { $volume }, with an EC of { $solution }.
 
 # What the weight on the floor is worked out from.
-inputs-load = { $volume } in one container, { $mass } in it, over the area of its floor.
+inputs-load = { $volume } in one container, which weighs { $mass }, over the area of its floor.
 
 # growth: a length.
 inputs-roots = Tips that grow { $growth } a day at the season's mean temperature; { $oxygen } of oxygen at the surface; the level of each day.
@@ -2021,7 +2042,7 @@ working-nutrients-after = USDA food composition tables, nitrate added.
 working-nutrients-sure = About 30% either way.
 
 # By which equation.
-working-stocks-by = Each salt against its solubility at the coldest, and the saturation of gypsum and calcium phosphate in each stock and in both together.
+working-stocks-by = Each salt against its solubility when the store is coldest, and the saturation of gypsum and calcium phosphate in each stock and in both together.
 
 # After whom; names and years of sources stay.
 working-stocks-after = CRC Handbook solubilities; equilibria as for the tank.
@@ -2036,10 +2057,10 @@ working-boards-by = Displaced water equals floating mass; gap = height of the pi
 working-boards-after = Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.
 
 # How sure that is.
-working-boards-sure = A few millimetres on a level floor; sag and a floor out of level are told apart.
+working-boards-sure = A few millimetres on a level floor; sag and a floor out of level are judged on their own.
 
 # By which equation.
-working-days-by = Solution of a day = that of the day before less transpiration, evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.
+working-days-by = Solution of a day = that of the day before less transpiration and evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.
 
 # After whom; names and years of sources stay.
 working-days-after = Mass balance over the sources of harvest, water, nutrients and solution.
@@ -2057,13 +2078,13 @@ working-recipe-after = Lawson and Hanson 1974, non-negative least squares; recip
 working-recipe-sure = Exact for pure salts; as sure as their purity.
 
 # By which equation.
-working-strength-by = From the weakest with which no nutrient ends before harvest to the strongest whose EC at harvest the crop still bears.
+working-strength-by = From the weakest with which no nutrient runs out before harvest to the strongest whose EC at harvest the crop still bears.
 
 # After whom; names and years of sources stay.
 working-strength-after = Mass balance of the season; tissue contents by USDA food composition tables.
 
 # How sure that is.
-working-strength-sure = About 30% either way, as water use and uptake.
+working-strength-sure = About 30% either way, like water use and uptake.
 
 # By which equation.
 working-raw-water-by = Each item against its limit; charges of cations against anions; computed against measured EC; the share of rain that brings every item below its limit.
@@ -2182,7 +2203,10 @@ card-prepare-boards = A food-grade container that never held chemicals, washed, 
 card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight; cover with holes for the net pots.
 
 # Under "Prepare"; each: plants on one board.
-card-prepare-pots-on-boards = { $plants } net pots with wet medium and a seedling each, { $each } to a board.
+card-prepare-pots-on-boards = { $plants ->
+    [one] 1 net pot with wet medium and a seedling.
+   *[other] { $plants } net pots with wet medium and a seedling each, { $each } to a board.
+}
 
 # Under "Prepare".
 card-prepare-pots = { $plants ->
@@ -2203,10 +2227,10 @@ card-prepare-all = For { $containers } containers: { $volume } of solution in al
 card-mark-more = = { $depth } above the floor = { $volume }. Mark it before the { $put_in ->
     [boards] boards
    *[pots] pots
-} go in; the pots then stand { $immersion } in the solution.
+} go in; the pots then stand { $immersion } deep in the solution.
 
 # First step of mixing.
-card-mix-half = Fill about half way with clean water.
+card-mix-half = Fill about halfway with clean water.
 
 # Step of mixing, with one fertilizer.
 card-mix-only = Weigh { $dose } of { $material }. Stir it into a jug of water until clear, then pour it in.
@@ -2230,10 +2254,10 @@ card-mix-second-jug = In a second jug, only after that: { $salts }.
 card-mix-fill = Fill to the mark and stir.
 
 # Step of mixing.
-card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, part by part, to pH { $ph }.
+card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }.
 
 # Last step of mixing.
-card-mix-measure = Measure: about { $ec } at 25 °C, pH { $ph }. Correct now; it cannot be corrected later.
+card-mix-measure = Measure: EC about { $ec } at 25 °C, pH { $ph }. Correct now; it cannot be corrected later.
 
 # Before a date.
 card-date-sow = Sow
@@ -2251,7 +2275,7 @@ card-date-harvest = Harvest, about
 card-date-no-harvest = not reached
 
 # Under the dates.
-card-expect = Expected then: heads of about { $head }, { $left } of solution left, moist air gap { $gap }.
+card-expect = Expected at the end: heads of about { $head }, { $left } of solution left, moist air gap { $gap }.
 
 ## calendar
 
@@ -2334,10 +2358,22 @@ calendar-replant = Plant the next crop
 calendar-replant-more = As the first time.
 
 # The succession in a sentence. heads: wanted each week; containers: in all; `each_week`: containers planted each week.
-succession-containers = { $heads } heads a week take { $containers } of these containers in turn: plant { $each_week } every week, each again after { $days } days.
+succession-containers = { $heads ->
+    [one] 1 head a week takes
+   *[other] { $heads } heads a week take
+} { $containers ->
+    [one] 1 of these containers
+   *[other] { $containers } of these containers in turn
+}: plant { $each_week } every week, each again after { $days } days.
 
 # The same where the tank can also be one long one.
-succession-or-tank = { $heads } heads a week take { $containers } of these containers in turn, or { $tank } of tank as wide as this one: plant { $each_week } every week, each again after { $days } days.
+succession-or-tank = { $heads ->
+    [one] 1 head a week takes
+   *[other] { $heads } heads a week take
+} { $containers ->
+    [one] 1 of these containers
+   *[other] { $containers } of these containers in turn
+}, or { $tank } of tank as wide as this one: plant { $each_week } every week, each again after { $days } days.
 
 ## handing_on
 
@@ -2514,9 +2550,12 @@ small-mix-line = { $volume } of water with { $doses }.
 
 # Under the heading of the list for a group. `below_rim`: a length.
 group-line = { $containers ->
-    [one] 1 container
-   *[other] { $containers } containers
-}, { $plants } net pots and seedlings in all, each filled to { $below_rim } below the rim.
+    [one] 1 container, filled to { $below_rim } below the rim
+   *[other] { $containers } containers, each filled to { $below_rim } below the rim
+}; { $plants ->
+    [one] 1 net pot with a seedling
+   *[other] in all { $plants } net pots with a seedling each
+}.
 
 # In the list of what to get; its quantity stands beside it.
 group-get-water = Water
@@ -2525,7 +2564,7 @@ group-get-water = Water
 group-stock-part = { $dose } of { $material }
 
 # How to prepare a stock solution. parts: as "20 g of calcium nitrate", joined with "and"; each: a number.
-group-stock = { $stock }: dissolve { $parts } and fill up to { $volume }. { $each } mL go into each container.
+group-stock = { $stock }: dissolve { $parts } and fill up to { $volume }. Each container takes { $each } mL of it.
 
 ## chances
 
@@ -2563,7 +2602,7 @@ chances-lasts = The solution lasts to harvest in { $count } of 100 such seasons.
 chances-feeds = What is dissolved feeds the crop to harvest in { $count } of 100.
 
 # In the seasons in which the solution does not last.
-chances-used-up = Where it does not last, the last drop goes about day { $day } after planting.
+chances-used-up = Where it does not last, the last drop goes on about day { $day } after planting.
 
 # Line of the table: dates.
 chances-row-harvest = Ready for harvest
@@ -2736,16 +2775,28 @@ alarm-ask-competent-person = Have a competent person look at the sides before yo
 tank-caption-cover = The tank from above, its cover of { $size } and its props.
 
 # Under the drawing of a tank with boards; the size is length by width.
-tank-caption-boards = The tank from above: { $boards } boards of { $size } on their pipes.
+tank-caption-boards = The tank from above: { $boards ->
+    [one] 1 board
+   *[other] { $boards } boards
+} of { $size } on the pipes.
 
 # The same where a narrow strip of board without holes fills the rest of the tank.
-tank-caption-strip = The tank from above: { $boards } boards of { $size } on their pipes, and a strip without holes at the end.
+tank-caption-strip = The tank from above: { $boards ->
+    [one] 1 board
+   *[other] { $boards } boards
+} of { $size } on the pipes, and a strip without holes at the end.
 
 # Under the drawing of a board; the size is the diameter of a hole.
-board-caption-board = One board: { $holes } holes of { $size }.
+board-caption-board = One board: { $holes ->
+    [one] 1 hole
+   *[other] { $holes } holes
+} of { $size }.
 
 # The same of a fixed cover.
-board-caption-cover = The cover: { $holes } holes of { $size }.
+board-caption-cover = The cover: { $holes ->
+    [one] 1 hole
+   *[other] { $holes } holes
+} of { $size }.
 
 # Under the drawing of stock sheets that are cut alike. Offcuts are drawn with dashed lines.
 sheet-caption = { $sheets ->
@@ -2793,7 +2844,7 @@ build-check-gap = Moist air at harvest, from the higher end of the floor to the 
 build-check-clear-gap = At its least, under a sagging board
 
 # A line of the figures: whether boards float upright; two heights follow.
-build-check-metacentric = Metacentric height, at planting and with grown heads
+build-check-metacentric = Metacentric height (steadiness afloat), at planting and with grown heads
 
 # What is wanted of these heights.
 build-check-above-zero = above zero
@@ -2874,13 +2925,16 @@ build-parts-liner = Liner: { $layers ->
 } of { $length } × { $width }, { $overlap } over the rim and down outside. Lay it loose, fold the corners uncut, run in a hand's depth of water and press out all air under it. Only then fasten it, with about { $staples } staples, on the outside of the rim only.
 
 # A step of building. Size: the name of the pipe, as “110 mm”; ends: how its ends are made, a choice of the plan with a capital letter.
-build-parts-pipes = Lay { $count } pipes of { $size } along the tank, { $spacing } from middle to middle. { $ends }.
+build-parts-pipes = { $count ->
+    [one] Lay 1 pipe of { $size } along the tank.
+   *[other] Lay { $count } pipes of { $size } along the tank, { $spacing } from middle to middle.
+} { $ends }.
 
 # A step of building: props hold the cover up. Places: one length or several, with commas.
 build-parts-props = Props { $height } tall under the cover, in rows at { $places } from one side, on pads that spare the liner.
 
 # A step of building. Diameter of a hole, all holes of the tank, plants on a square metre; stock sheets of length by width.
-build-parts-holes = Holes of { $diameter } across: { $holes } in all, { $density } plants on a square metre. { $sheets ->
+build-parts-holes = Holes { $diameter } across: { $holes } in all, { $density } plants on a square metre. { $sheets ->
     [one] 1 sheet
    *[other] { $sheets } sheets
 } of { $size }.
@@ -2963,10 +3017,19 @@ running-first-fill = The first fill takes { $volume }.
 running-refloat = At harvest { $volume } more brings the boards afloat again, so that they can be pulled in.
 
 # The same of several tanks. Apart: days from one tank's planting to the next tank's; cycle: days from one planting of a tank to its next.
-running-tanks = { $tanks } tanks in turn, planted { $apart } days apart, each every { $cycle } days: about { $heads } heads a week.
+running-tanks = { $tanks } tanks in turn, planted { $apart ->
+    [one] 1 day
+   *[other] { $apart } days
+} apart, each one every { $cycle } days: about { $heads ->
+    [one] 1 head
+   *[other] { $heads } heads
+} a week.
 
 # The same of one tank.
-running-tank = Planted every { $cycle } days: about { $heads } heads a week in the long run.
+running-tank = Planted every { $cycle } days: about { $heads ->
+    [one] 1 head
+   *[other] { $heads } heads
+} a week in the long run.
 
 ## built
 
@@ -3056,7 +3119,7 @@ built-equation-ballast = Lift = displaced water less pipe, less what fills it; b
 built-equation-uptake = Volume of the board times the long-term uptake of its foam.
 
 # Cuts run through: from edge to edge of the sheet.
-built-equation-cuts = Rows by spacing and edge distance, spread evenly; sheets by straight cuts through, of every pattern of up to three blocks the one with most pieces.
+built-equation-cuts = Rows by spacing and edge distance, spread evenly; sheets by straight cuts right through, and of all patterns of up to three blocks the one that gives most pieces.
 
 built-equation-cover = A strip of cover across the tank as a beam on sides and rows of props under an even load, times creep; fabric as a hanging cable.
 
@@ -3116,10 +3179,14 @@ built-sure-load = Within a tenth. It judges no building: an engineer does.
 ## structure
 
 # pipes: 0 or 1.
-fact-too-few-pipes = At rest a board lies on { $pipes } of the pipes and tips over. Each board needs two under it.
+fact-too-few-pipes = At rest a board lies on { $pipes ->
+    [0] none of the pipes
+    [one] only one of the pipes
+   *[other] { $pipes } of the pipes
+} and tips over. Each board needs two under it.
 
 # stress: per cent of the strength.
-fact-board-sag = Resting boards sag { $sag } under grown heads, at { $stress } of the strength of the foam; up to { $limit } is taken.
+fact-board-sag = Resting boards sag { $sag } under grown heads, at { $stress } of the strength of the foam; up to { $limit } is allowed.
 
 # Follows where that is no good.
 fact-board-sag-mend = Move the pipes, add one, or take thicker boards.
@@ -3142,7 +3209,10 @@ fact-no-open-strips = No open strip beside the boards is wider than { $limit }.
 
 fact-open-strips = A strip of { $strip } stays open beside the boards. Light grows algae there and mosquitoes breed: close it with a strip of board or a flap of liner.
 
-fact-boards-without-place = { $boards } of the boards find no place when they lie in rows. Take fewer, or another size of board.
+fact-boards-without-place = { $boards ->
+    [one] 1 of the boards finds no place
+   *[other] { $boards } of the boards find no place
+} when they lie in rows. Take fewer, or another size of board.
 
 fact-pipes-stay-down = The pipes stay down by themselves.
 
@@ -3157,7 +3227,7 @@ fact-holes-weaken = Only { $foam } of foam is left beside a hole; less than { $l
 
 fact-sheet-too-small = The stock sheet is too small to cut a board or the cover from it.
 
-fact-cover-sag = The cover sags { $sag } under grown heads; up to { $limit } is taken.
+fact-cover-sag = The cover sags { $sag } under grown heads; up to { $limit } is allowed.
 
 # Follows where rows of props carry the cover.
 fact-cover-props = Props stand { $height } tall on the floor.
@@ -3165,16 +3235,16 @@ fact-cover-props = Props stand { $height } tall on the floor.
 # Follows where that is no good.
 fact-cover-sag-mend = Prop it from below.
 
-fact-cover-light = This cover lets light through. Lay black film or a second layer over it, or algae grow and mosquitoes find the way.
+fact-cover-light = This cover lets light through. Lay black film or a second layer over it, or algae grow and mosquitoes find their way in.
 
 # The floor of the tank. drop: how much lower one end lies. by: the tool.
-fact-floor-level = The floor is { $drop } out of level over { $length }; up to { $limit } is taken. { $by ->
+fact-floor-level = The floor is { $drop } out of level over { $length }; up to { $limit } is allowed. { $by ->
         [water] Level it with a water level (a clear hose filled with water) before the liner goes in.
        *[spirit] Level it with a spirit level on a straight edge before the liner goes in.
     }
 
 # stress: per cent of what the wood may bear.
-fact-sides = Between braces the sides bulge { $bulge } (up to { $limit } is taken) and bear { $stress } of what wet softwood may.
+fact-sides = Between braces the sides bulge { $bulge } (up to { $limit } is allowed) and bear { $stress } of what wet softwood may.
 
 # Follows where that is no good.
 fact-sides-mend = Set more braces or take thicker timber, and have a competent person look at it.
@@ -3429,7 +3499,7 @@ trial-label-unit-spread = Spread from container to container, %
 
 trial-label-head-spread = Spread from head to head, %
 
-trial-hint-replicates = 1 to 50. Replicates: each on its own.
+trial-hint-replicates = 1 to 50. Each is a replicate: a container on its own.
 
 trial-hint-heads-per-unit = 1 to 200. Empty: as many as the plan has.
 
@@ -3487,7 +3557,7 @@ compared = What is compared
 differs = What differs
 
 # Under it.
-differs-hint = One thing alone: whatever else differs too, nobody can tell apart from it.
+differs-hint = One thing alone: if something else differs too, nobody can tell which of them did it.
 
 # First line of that list.
 own-factor = Something else, in my own words
@@ -3520,7 +3590,7 @@ laid-out = How it is laid out
 design = Places are given
 
 # Under it.
-design-hint = A block is a group of places alike, such as one end of a bench or one shelf; each holds every variant once. Use blocks where light or draught change along the bench.
+design-hint = A block is a group of places alike, such as one end of a bench or one shelf; each holds every variant once. Use blocks where light or draughts change along the bench.
 
 # What counts as one.
 unit-is = One independent unit is one container with its own solution
@@ -3703,10 +3773,19 @@ containers-count = More heads in a container help little: it is containers that 
 numbered-head = Head { $number }
 
 # After a table was read.
-taken-in = Read { $lines } lines: { $heads } head masses, { $missing } missing.
+taken-in = Read { $lines ->
+    [one] 1 line
+   *[other] { $lines } lines
+}: { $heads ->
+    [one] 1 head mass
+   *[other] { $heads } head masses
+}, { $missing } missing.
 
 # After it, where cells or lines of the table could not be read.
-not-taken-in = { $problems } places could not be read; they stand as they came.
+not-taken-in = { $problems ->
+    [one] 1 place could not be read; it stands as it came.
+   *[other] { $problems } places could not be read; they stand as they came.
+}
 
 ## trial_problems
 
@@ -3740,7 +3819,10 @@ trial-problem-missing = Fill this in.
 trial-problem-not-a-trial = This is not a trial: it cannot be read from line { $line } on.
 
 # Too few or too many variants, containers, records or heads.
-trial-problem-count = { $got } are too few or too many: { $low } to { $high } are allowed.
+trial-problem-count = { $got ->
+    [one] 1 is too few
+   *[other] { $got } are too few or too many
+}: { $low } to { $high } are allowed.
 
 # The name of a variant or a container stands twice.
 trial-problem-repeated = '{ $got }' stands twice. Each needs a name of its own.
@@ -3764,7 +3846,10 @@ trial-problem-unknown-field = A plan has no field '{ $got }'.
 table-problem-unknown-column = the column '{ $got }' is not known and was left out.
 
 # After the line of a pasted table, and a colon.
-table-problem-too-many-cells = { $cells } cells, but the table has { $columns } columns.
+table-problem-too-many-cells = { $cells } cells, but the table has { $columns ->
+    [one] 1 column
+   *[other] { $columns } columns
+}.
 
 # After the line of a pasted table, and a colon.
 table-problem-too-many-lines = only { $most } lines are read.
@@ -3970,7 +4055,11 @@ cannot-be-told = No difference can be told. That does not mean that the variants
 trial-finds = A trial of this size and spread finds a difference of { $detectable } or more in { $cases } of 100 cases and easily misses smaller ones; a difference here is uncertain by { $half_width } either way.
 
 # A variant that could not be judged; containers: 0 or 1.
-variant-left-out = { $variant } was left out: { $containers } container with a figure is too few.
+variant-left-out = { $variant } was left out: { $containers ->
+    [0] none of its containers has a figure
+    [one] 1 container with a figure is too few
+   *[other] { $containers } containers with a figure are too few
+}.
 
 # Name of the picture of all figures.
 dots-of = { $measure }: every container and its mean
@@ -3999,7 +4088,10 @@ reading-container = { $when }, container { $container }
 reading-added = { $amount } added
 
 # Heads that were cut, in a line: date or day, how many, and their mass together.
-cut-heads = { $when }: { $heads } heads, { $mass }
+cut-heads = { $when }: { $heads ->
+    [one] 1 head
+   *[other] { $heads } heads
+}, { $mass }
 
 # Label of a box of a reading.
 reading-date = Day or date
@@ -4032,7 +4124,7 @@ reading-ec-hint = At 25 °C, as meters show it.
 reading-temperature = Solution temperature
 
 # Under it: the models do not use it.
-reading-temperature-hint = Kept, not reckoned with.
+reading-temperature-hint = Kept as a note; the forecast does not use it.
 
 # Label of a box of a reading, for what was added after the level was read; the unit follows after a comma.
 reading-then-added = Then added
@@ -4044,7 +4136,10 @@ reading-then-added-hint = To one container.
 reading-note = Note
 
 # Beside a day that lies before planting.
-day-before-planting = That is { $days } days before planting.
+day-before-planting = That is { $days ->
+    [one] 1 day
+   *[other] { $days } days
+} before planting.
 
 # Beside a day that lies too late; the last that is allowed.
 day-too-late = From the day of planting to day { $day } after it.
@@ -4080,7 +4175,10 @@ csv-no-header = There is nothing to read.
 csv-unknown-column = The column '{ $got }' is not known. Known are { $allowed }.
 
 # Of a line of a table: more cells than the table has columns.
-csv-too-many-cells = { $cells } cells, but the table has { $columns } columns.
+csv-too-many-cells = { $cells } cells, but the table has { $columns ->
+    [one] 1 column
+   *[other] { $columns } columns
+}.
 
 # Of a line of a table.
 csv-open-quote = A quotation mark is not closed.
@@ -4089,7 +4187,13 @@ csv-open-quote = A quotation mark is not closed.
 csv-line = Line { $line }: { $what }
 
 # After a table was read.
-readings-taken-in = { $added } readings were added; { $known } were there already.
+readings-taken-in = { $added ->
+    [one] 1 reading was added
+   *[other] { $added } readings were added
+}; { $known ->
+    [one] 1 was there already
+   *[other] { $known } were there already
+}.
 
 # Heading of the part of the page.
 notebooks = A crop under way
@@ -4290,8 +4394,8 @@ pace-before = { $basis ->
 
 # The same, on one day with the harvest.
 pace-same-day = { $basis ->
-    [plan] By the plan alone the solution ends on day { $day }, on the day of harvest.
-   *[readings] At this pace the solution ends on day { $day }, on the day of harvest.
+    [plan] By the plan alone the solution ends on day { $day }, the day of harvest.
+   *[readings] At this pace the solution ends on day { $day }, the day of harvest.
 }
 
 # How often the solution lasts, of 100 seasons. Basis: plan (nothing was read) or readings.
@@ -4301,10 +4405,16 @@ lasts-in-seasons = { $basis ->
 }
 
 # How much the readings leave of the seasons that were lived through; worth: an effective sample size.
-seasons-that-agree = Of { $seasons } seasons of the plan, those that agree with your readings are worth { $worth } equally likely ones.
+seasons-that-agree = Of { $seasons } seasons of the plan, those that agree with your readings are worth { $worth ->
+    [one] 1 equally likely one
+   *[other] { $worth } equally likely ones
+}.
 
 # The same, where too few were left.
-seasons-drawn-anew = Few of { $seasons } seasons of the plan agree with your readings: together they are worth { $worth } equally likely ones. So { $seasons } new ones were drawn that agree.
+seasons-drawn-anew = Few of { $seasons } seasons of the plan agree with your readings: together they are worth { $worth ->
+    [one] 1 equally likely one
+   *[other] { $worth } equally likely ones
+}. So { $seasons } new ones were drawn that agree.
 
 # Name of a line of the table.
 solution-ends = Solution ends
@@ -4325,7 +4435,7 @@ top-up = Top-up
 level-key-plan = By the plan alone: middle, and eight seasons in ten
 
 # Before anything was read.
-top-up-waits = How much may be added is known once a level was read.
+top-up-waits = How much may be added is known once a level has been read.
 
 # What to add, large: a volume for each container.
 top-up-add = Add { $amount }
@@ -4352,7 +4462,7 @@ no-top-up = No top-up is needed now.
 close = When the crop is over
 
 # Under it.
-close-more = Read a last level, weigh the heads, then close the crop. It says what the crop measured and what it taught.
+close-more = Read a last level, weigh the heads, then close the crop. You then see how much water it took and what it taught.
 
 # Button.
 close-crop = Close this crop
@@ -4364,7 +4474,10 @@ reopen-crop = Open it again
 not-measured = Litres per kilogram need the mass of the heads and a last level. Neither may be missing.
 
 # Under the measured water for a mass of heads: a volume, a count, and the mean mass of one head.
-water-measured = Water for fresh heads, as measured: one container lost { $water }; { $heads } heads weighed { $mass } on average.
+water-measured = Water for fresh heads, as measured: one container lost { $water }; { $heads ->
+    [one] 1 head weighed { $mass }
+   *[other] { $heads } heads weighed { $mass } on average
+}.
 
 # A factor that was taught; its name is the label of the plan's field.
 factor-learnt = { $factor }: { $was } in this plan, { $now } by what you read; with 95 % probability between { $low } and { $high }.
