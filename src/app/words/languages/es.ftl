@@ -10,7 +10,7 @@ unit-square-foot = pies²
 
 unit-pound-per-square-foot = lb/pie²
 
-unit-fluid-ounce = oz líq.
+unit-fluid-ounce = oz líq
 
 unit-days = días
 
@@ -46,13 +46,13 @@ list-and = { $before } y { $last }
 
 boot-name = Español
 
-boot-loading = Slackwater se está cargando…
+boot-loading = Cargando Slackwater…
 
-boot-late = Tarda más de lo debido. Si la conexión es lenta, espere un poco más; si no, vuelva a cargar la página o pruebe con un navegador más nuevo. Lo que este navegador conserva de usted sigue intacto.
+boot-late = Tarda más de lo debido. Si la conexión es lenta, espere un poco más; si no, recargue la página o pruebe con un navegador más nuevo. Lo que usted conserva en este navegador sigue intacto.
 
-boot-no-script = Slackwater no puede arrancar mientras JavaScript esté desactivado en este navegador. Actívelo y vuelva a cargar la página.
+boot-no-script = Slackwater no puede iniciarse mientras JavaScript esté desactivado en este navegador. Actívelo y recargue la página.
 
-boot-failed = No se pudo cargar Slackwater. Revise la conexión e inténtelo de nuevo. Lo que este navegador conserva de usted sigue intacto.
+boot-failed = No se pudo cargar Slackwater. Revise la conexión e inténtelo de nuevo. Lo que usted conserva en este navegador sigue intacto.
 
 boot-too-old = Slackwater no funciona en este navegador: falta WebAssembly o está desactivado. Pruebe con un navegador más nuevo.
 
@@ -70,9 +70,9 @@ step-climate = Clima
 
 step-question-container = ¿En qué recipiente va la solución?
 
-step-question-crop = ¿Qué se cultiva, cuántas plantas y cuándo?
+step-question-crop = ¿Qué va a cultivar, cuántas plantas y cuándo?
 
-step-question-fertilizer = ¿Qué disuelve y en qué agua?
+step-question-fertilizer = ¿Qué va a disolver y en qué agua?
 
 step-question-climate = ¿Qué aire y qué luz reciben las plantas?
 
@@ -88,9 +88,9 @@ example-covered-tank = Un tanque cubierto
 
 example-floating-boards = Planchas que flotan y luego descansan
 
-example-more-bottle = 4 litros, una maceta de rejilla en el cuello, un porche con tiempo templado y húmedo.
+example-more-bottle = 4 litros, una maceta de rejilla en el cuello, en un porche con clima templado y húmedo.
 
-example-more-bucket = 19 litros, con tapa. El primer intento habitual.
+example-more-bucket = 19 litros, con tapa. Lo habitual para empezar.
 
 example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola plancha, 48 plantas.
 
@@ -106,7 +106,7 @@ name = Slackwater
 
 motto = Cultivos de hoja en solución nutritiva en reposo, calculados antes de plantar
 
-foot = Las cifras son pronósticos basados en modelos publicados y en las medidas que usted dio. No sustituyen las etiquetas de los productos, las normas locales ni la asesoría de profesionales autorizados. Todo lo que usted ingresa se queda en este dispositivo.
+foot = Las cifras son pronósticos basados en modelos publicados y en las medidas que usted da. No sustituyen las etiquetas de los productos, las normas locales ni la asesoría de profesionales autorizados. Todo lo que usted ingresa se queda en este dispositivo.
 
 welcome = ¿Qué quiere planear?
 
@@ -144,9 +144,9 @@ to-result = Ver el resultado
 
 unnamed = Plan sin nombre
 
-update-ready = Hay lista una versión nueva de Slackwater. Se abrirá sola cuando esta página se haya cerrado en todas partes; sus planes se conservan.
+update-ready = Ya está lista una versión más nueva de Slackwater. Se abrirá sola cuando haya cerrado esta página en todas partes; sus planes se conservan.
 
-take-update = Cambiar ahora
+take-update = Actualizar ahora
 
 not-kept = Este navegador no conserva los planes aquí (el almacenamiento está bloqueado o lleno). Su plan sigue disponible mientras esta página esté abierta. Imprima la ficha antes de cerrarla.
 
@@ -160,7 +160,7 @@ not-sure = ¿Tiene dudas sobre un dato? Déjelo vacío: se usa un valor habitual
 
 plan-copy-name = { $name } (copia)
 
-plan-deleted = Se borró: { $name }.
+plan-deleted = Plan borrado: { $name }.
 
 plan-delete-this = Borrar { $name }
 
@@ -195,9 +195,9 @@ shape-measured = Medido con una jarra
 
 pattern-square = Filas alineadas
 
-pattern-staggered = Filas alternas, a tresbolillo
+pattern-staggered = Filas alternas desplazadas (a tresbolillo)
 
-pattern-hexagonal = Hexagonal, todas las vecinas a igual distancia
+pattern-hexagonal = Hexagonal, vecinas a igual distancia
 
 date-meaning-transplanting = el trasplante
 
@@ -237,7 +237,7 @@ recipe-choice-modified-sonneveld = Mattson y Peters 2014, hortalizas de hoja
 
 salt-calcium-nitrate = Nitrato de calcio tetrahidratado
 
-salt-calcium-ammonium-nitrate = Nitrato de calcio, granulado ({ $grade })
+salt-calcium-ammonium-nitrate = Nitrato de calcio granulado ({ $grade })
 
 salt-potassium-nitrate = Nitrato de potasio
 
@@ -273,11 +273,11 @@ salt-sodium-molybdate = Molibdato de sodio dihidratado
 
 salt-iron-sulfate = Sulfato de hierro(II) heptahidratado
 
-salt-iron-edta = Quelato de hierro, EDTA
+salt-iron-edta = Quelato de hierro (EDTA)
 
-salt-iron-dtpa = Quelato de hierro, DTPA
+salt-iron-dtpa = Quelato de hierro (DTPA)
 
-salt-iron-eddha = Quelato de hierro, EDDHA
+salt-iron-eddha = Quelato de hierro (EDDHA)
 
 strength-by-conductivity = CE (requiere un medidor)
 
@@ -307,13 +307,13 @@ pipe-material-abs = ABS
 
 stands-on-ground = Suelo firme y nivelado
 
-stands-on-slab = La losa de planta baja de un edificio
+stands-on-slab = La losa de un edificio, apoyada en el suelo
 
 stands-on-bench = Una mesa o un banco
 
-stands-on-upper-floor = Un piso con un cuarto o un vacío debajo
+stands-on-upper-floor = Un piso con un cuarto o un hueco debajo
 
-stands-on-balcony-or-roof = Un balcón, una terraza o un techo
+stands-on-balcony-or-roof = Un balcón, una terraza elevada o un techo
 
 cover-material-extruded-foam = Espuma extruida
 
@@ -365,11 +365,11 @@ climate-choice-maritime-summer = Costa fresca, verano
 
 climate-choice-mild-humid-coast = Costa templada y húmeda, un porche
 
-climate-choice-tropical-lowland = Trópico bajo, cálido y húmedo
+climate-choice-tropical-lowland = Trópico bajo, caluroso y húmedo
 
 climate-choice-tropical-highland = Trópico alto, época seca
 
-climate-choice-dry-summer = Interior, verano cálido y seco
+climate-choice-dry-summer = Tierra adentro, verano caluroso y seco
 
 climate-choice-desert-winter = Desierto, invierno
 
@@ -385,13 +385,13 @@ foam-extruded-iv = Extruida, 25 kg/m³ (tipo IV, habitual)
 
 foam-extruded-vi = Extruida, 29 kg/m³ (tipo VI)
 
-foam-expanded-i = De perlas expandidas, 15 kg/m³ (tipo I)
+foam-expanded-i = Expandida (perlas), 15 kg/m³ (tipo I)
 
-foam-expanded-viii = De perlas expandidas, 18 kg/m³ (tipo VIII)
+foam-expanded-viii = Expandida (perlas), 18 kg/m³ (tipo VIII)
 
-foam-expanded-ii = De perlas expandidas, 22 kg/m³ (tipo II)
+foam-expanded-ii = Expandida (perlas), 22 kg/m³ (tipo II)
 
-foam-expanded-ix = De perlas expandidas, 29 kg/m³ (tipo IX)
+foam-expanded-ix = Expandida (perlas), 29 kg/m³ (tipo IX)
 
 pot-choice-small = de unos 5 cm (2 pulg) de ancho y 5 cm de hondo
 
@@ -417,17 +417,17 @@ blend-choice-own = Otra: copio su etiqueta
 
 pipe-choice-own = Otro: lo mido yo
 
-pipe-choice-inch = { $nominal } pulg, cédula 40
+pipe-choice-inch = { $nominal } pulg (cédula 40)
 
-pipe-choice-drain = { $nominal } pulg, de desagüe y drenaje
+pipe-choice-drain = { $nominal } pulg (desagüe y drenaje)
 
 choice-empty = Elija…
 
 choice-unknown = «{ $text }» (no está en la lista)
 
-preset-vessel = Poner las medidas de…
+preset-vessel = Usar las medidas de…
 
-preset-pot = Poner una maceta común…
+preset-pot = Usar una maceta común…
 
 label-preset-vessel = Recipientes comunes
 
@@ -543,9 +543,9 @@ label-pot-bottom-diameter = Maceta: diámetro en la base
 
 label-pot-flange-diameter = Maceta: diámetro del reborde
 
-label-pot-immersion = Base en la solución al trasplantar
+label-pot-immersion = Maceta: parte sumergida al trasplantar
 
-label-fill-depth = Profundidad de llenado propia
+label-fill-depth = Su propia profundidad de llenado
 
 label-board-length = Largo de la plancha
 
@@ -559,7 +559,7 @@ label-pipe-outside-diameter = Tubo: diámetro exterior
 
 label-pipe-wall = Tubo: espesor de la pared
 
-label-pipe-count = Tubos uno junto a otro
+label-pipe-count = Tubos lado a lado
 
 label-pipe-spacing = De tubo a tubo, entre centros
 
@@ -569,9 +569,9 @@ label-stands-on = El tanque está sobre
 
 label-leg-count = Patas de la mesa
 
-label-support-rating = Carga admisible de ese apoyo
+label-support-rating = Carga admisible del lugar
 
-label-floor-drop = Fondo: desnivel de un extremo
+label-floor-drop = Fondo: desnivel entre extremos
 
 label-timber = Madera de los lados
 
@@ -615,11 +615,11 @@ label-growth-factor = Factor de crecimiento
 
 label-water-factor = Factor de agua
 
-label-people = Personas que alimentar cada semana
+label-people = Personas por alimentar cada semana
 
 label-heads-per-person-week = Plantas por persona y semana
 
-label-turnaround-days = Días para limpiar y rellenar entre cultivos
+label-turnaround-days = Días para limpiar y volver a llenar
 
 label-label-nitrogen = Nitrógeno total (N)
 
@@ -689,7 +689,7 @@ label-store-temperature = Temperatura mínima del almacén
 
 label-recipe-strength = Concentración de la receta
 
-label-crops-in-arow = Cultivos seguidos con una carga
+label-crops-in-arow = Cultivos consecutivos con una carga
 
 label-price-blend = Precio de la mezcla
 
@@ -709,11 +709,11 @@ label-salts = Sales que usted tiene
 
 label-latitude = Latitud
 
-label-elevation = Altura sobre el mar
+label-elevation = Altitud sobre el mar
 
-label-temperature-min = Mínima de la noche
+label-temperature-min = Temperatura mínima de noche
 
-label-temperature-max = Máxima del día
+label-temperature-max = Temperatura máxima de día
 
 label-humidity = Humedad relativa media
 
@@ -761,7 +761,7 @@ label-shelter = Protección
 
 label-measured = Agua vertida y profundidad leída
 
-label-measured-volume = Agua que contiene, línea { $number }
+label-measured-volume = Agua acumulada, línea { $number }
 
 label-measured-depth = Profundidad leída, línea { $number }
 
@@ -779,7 +779,7 @@ hint-count = Todos se llenan y se plantan igual.
 
 hint-height = Apoye una regla en el fondo por dentro y léala en el borde.
 
-hint-diameter = Ponga una cinta métrica en la parte más ancha por dentro.
+hint-diameter = Extienda una cinta métrica por dentro, en la línea más ancha.
 
 hint-length = Entre las caras interiores, con la lona puesta.
 
@@ -789,13 +789,13 @@ hint-body-height = Del fondo hasta donde empieza a estrecharse.
 
 hint-shoulder-height = De ahí hasta donde empieza el cuello.
 
-hint-cover-thickness = El de la pieza de la que cuelgan las macetas. Ponga 0 si la maceta cuelga en el cuello.
+hint-cover-thickness = El de la pieza de la que cuelgan las macetas. 0 si la maceta cuelga del cuello.
 
 hint-pot-height = De la base a la cara inferior del reborde.
 
 hint-pot-flange-diameter = El ala que impide que la maceta se caiga por el agujero.
 
-hint-pot-immersion = Lo habitual son los 2 o 3 cm de abajo (cerca de 1 pulg).
+hint-pot-immersion = Lo habitual son los 2 a 3 cm de abajo (cerca de 1 pulg).
 
 hint-fill-depth = Déjelo vacío para que se calcule.
 
@@ -805,11 +805,11 @@ hint-pipe-outside-diameter = Mídalo por fuera; el tamaño nominal no es el real
 
 hint-pipe-spacing = Déjelo vacío para repartirlos por igual a lo ancho.
 
-hint-edge-distance = Déjelo vacío para usar media distancia entre plantas.
+hint-edge-distance = Déjelo vacío para usar la mitad de la distancia entre plantas.
 
 hint-support-rating = De los documentos del constructor o del fabricante. Déjelo vacío si no lo sabe; en ese caso no construya ahí.
 
-hint-floor-drop = Mídalo con un nivel de agua; { $good } cm es un buen fondo.
+hint-floor-drop = Mídalo con un nivel de agua; con { $good } cm, el fondo está bien.
 
 hint-brace-spacing = Las esquinas cuentan como refuerzos. Entre ellos, la solución empuja los lados hacia afuera.
 
@@ -827,9 +827,9 @@ hint-seedling-age = Días desde la siembra. Lo habitual es de una a dos semanas.
 
 hint-target-head = En fresco, con la planta cortada por encima de la maceta. Lo habitual en lechuga es de 150 a 250 g.
 
-hint-growth-factor = Empiece con { $start }. 1 es el modelo de crecimiento publicado, que se adelanta a lo que se logra sin bombas.
+hint-growth-factor = Empiece con { $start }. El 1 corresponde al modelo de crecimiento publicado, que va más rápido que los cultivos sin bombas.
 
-hint-water-factor = Empiece con 1. Un cultivo seguido enseña uno mejor.
+hint-water-factor = Empiece con 1. Un cultivo seguido en un cuaderno enseña uno mejor.
 
 hint-people = Déjelo vacío si no planta cada semana.
 
@@ -841,7 +841,7 @@ hint-target-conductivity = Lo habitual para hortalizas de hoja con una sola carg
 
 hint-target-nitrogen = Lo habitual para hortalizas de hoja es de 100 a 200 mg/L.
 
-hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; muchos grifos, de { $low } a { $high } mS/cm.
+hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; muchas aguas del grifo, de { $low } a { $high } mS/cm.
 
 hint-water-kind = ¿Tiene dudas? Basta con «Del grifo» y su CE.
 
@@ -851,15 +851,15 @@ hint-water-sulfate = Si el análisis da S, anote 3 veces ese valor.
 
 hint-water-nitrate = Si el análisis da el nitrato como N, anote { $factor } veces ese valor.
 
-hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos de origen desconocido, para desagües o baterías.
+hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos desconocidos, ni de destapar desagües ni de batería.
 
 hint-acid-strength = De la etiqueta del envase.
 
-hint-target-ph = De { $low } a { $high } va bien para hortalizas de hoja.
+hint-target-ph = De { $low } a { $high } conviene a las hortalizas de hoja.
 
 hint-store-temperature = Con el frío precipitan sales de las soluciones madre concentradas.
 
-hint-recipe-strength = Las recetas se hicieron para sistemas con recirculación; para una sola carga va bien del 50 al 80%.
+hint-recipe-strength = Las recetas se hicieron para sistemas con recirculación; para una sola carga conviene del 50 al 80%.
 
 hint-crops-in-arow = 1 es la respuesta segura. Más cultivos ahorran agua y sales, pero el sodio se acumula.
 
@@ -887,13 +887,13 @@ hint-lamp-flux = De la hoja de datos de la lámpara o de un medidor cuántico.
 
 hint-carbon-dioxide = Cerca de 420 ppm al aire libre.
 
-hint-climate-kind = Rellena los datos de abajo. Cambie cualquiera de ellos.
+hint-climate-kind = Rellena los datos de abajo. Puede cambiar cualquiera.
 
 hint-blend = Rellena abajo una etiqueta típica. Copie los datos de su propia bolsa.
 
 hint-pipe = Diámetros exteriores reales, no tamaños nominales.
 
-hint-shape = ¿Tiene dudas? Elija «Medido con una jarra» y vierta agua con una jarra.
+hint-shape = ¿Tiene dudas? Elija «Medido con una jarra» y vaya vertiendo agua con ella.
 
 hint-measured = Vierta una cantidad conocida, lea la profundidad y siga. Tres líneas o más, cada una más honda que la anterior.
 
@@ -941,11 +941,11 @@ problem-measured-pairs = { $got ->
 
 problem-not-a-plan = Esto no es un plan: no se puede leer a partir de la línea { $line }, columna { $column }.
 
-problem-beyond-any-solution = Esto pide más de lo que admite cualquier solución.
+problem-beyond-any-solution = Aquí se pide más de lo que puede contener cualquier solución.
 
-problem-text-beyond-models = Juntas, estas cifras quedan fuera del alcance de los modelos, como un día sin sol. Revise el clima y el recipiente.
+problem-text-beyond-models = Juntas, estas cifras quedan fuera del alcance de los modelos, por ejemplo con un día sin sol. Revise el clima y el recipiente.
 
-problem-newer-version = Este plan se guardó con una versión más nueva ({ $got }; esta página lee hasta la { $supported }). Vuelva a cargar la página para obtener la versión nueva.
+problem-newer-version = Este plan se guardó con una versión posterior ({ $got }; esta página lee hasta la { $supported }). Recargue la página para obtenerla.
 
 conflict-neck-narrower-than-body = Un cuello de { $got } es más ancho que el cuerpo. Como máximo { $limit }.
 
@@ -989,11 +989,11 @@ conflict-minimum-below-maximum = La noche no puede ser más cálida que el día,
 
 conflict-sunshine-within-daylight = En esta latitud y fecha el día dura solo { $limit }.
 
-conflict-radiation-below-extraterrestrial = Es más de lo que llega a lo alto de la atmósfera en esta latitud y fecha: como máximo { $limit }.
+conflict-radiation-below-extraterrestrial = Es más de lo que llega al límite superior de la atmósfera en esta latitud y fecha: como máximo { $limit }.
 
 conflict-dissolves-in-store = A la temperatura más baja del almacén no se disuelve tanto ({ $got }): como máximo { $limit }. Haga la solución madre menos concentrada o guárdela en un lugar menos frío.
 
-conflict-target-above-raw-water = Su agua sola ya tiene { $limit }. El objetivo debe ser mayor.
+conflict-target-above-raw-water = Su agua, por sí sola, ya tiene { $limit }. El objetivo debe ser mayor.
 
 conflict-nitrogen-forms-make-total = El nitrógeno total es { $got }, pero nitrato, amonio y urea suman { $limit }. Alguno de estos datos no coincide con la bolsa.
 
@@ -1011,7 +1011,7 @@ unusual-value = Poco común. Lo habitual está entre { $low } y { $high }. Reví
 
 event-planted = Las plántulas se trasplantan a la solución
 
-event-pot-foot-leaves = El nivel deja la base de las macetas; las raíces de agua siguen
+event-pot-foot-leaves = El nivel baja más allá de la base de las macetas; las raíces de agua siguen trabajando
 
 event-boards-rest = Las planchas descansan en los tubos; se abre el espacio de aire
 
@@ -1071,7 +1071,7 @@ good-practice = Buenas prácticas para este plan
 
 pipes = Comparación de tubos
 
-nutrients = ¿Alcanza el fertilizante para todo el cultivo?
+nutrients = ¿Alcanza una sola carga para el cultivo?
 
 elements = Qué hay en la solución
 
@@ -1103,7 +1103,7 @@ pipe-heads-6 = Evaluación
 
 nutrient-heads-1 = Nutriente
 
-nutrient-heads-2 = Aportado
+nutrient-heads-2 = En la carga
 
 nutrient-heads-3 = Toma el cultivo
 
@@ -1166,14 +1166,14 @@ harvest-not-reached = No se alcanza
 harvest-after = { $days ->
         [one] Un día
        *[other] { $days } días
-    } después del trasplante, con plantas de cerca de { $head }.
+    } después del trasplante, con plantas de alrededor de { $head }.
 
 harvest-missing = Tras { $days ->
         [one] un día
        *[other] { $days } días
-    } de seguimiento, las plantas llegan a cerca de { $head }.
+    } de seguimiento, las plantas pesan alrededor de { $head }.
 
-left-uses = El cultivo consume { $each } por planta, { $use_per_mass } de peso fresco. Espacio de aire húmedo: { $gap }.
+left-uses = El cultivo consume { $each } por planta: { $use_per_mass } de peso fresco. Espacio de aire húmedo: { $gap }.
 
 result-told = Llene con { $volume }, hasta { $mark }. Disuelva { $doses }. Cosecha: { $harvest }. Sobrante: { $left }.
 
@@ -1183,9 +1183,9 @@ rests-never = nunca
 
 rests-on-day = día { $day }
 
-pipes-note-sound = Cada medida se llena de modo que sus planchas floten con 1 cm (3/8 { $inch }) de holgura. El espacio de aire resulta del agua que consume el cultivo, así que apenas cambia con el tubo; un tubo más grueso deja más solución. Lo habitual al cosechar es tener de 3 a 9 cm (de 1 1/8 a 3 1/2 { $inch }) de aire húmedo.
+pipes-note-sound = Con cada tamaño se llena de modo que las planchas floten 1 cm (3/8 { $inch }) por encima de los tubos. El espacio de aire resulta del agua que consume el cultivo, así que apenas cambia con el tubo; un tubo más grueso deja más solución. Lo habitual al cosechar es tener de 3 a 9 cm (de 1 1/8 a 3 1/2 { $inch }) de aire húmedo.
 
-pipes-note-none = Ninguna medida da un espacio de aire adecuado con este cultivo y este clima. El espacio resulta del agua que consume el cultivo: lo cambian más o menos plantas, un cultivo más largo o más corto, u otro tanque; el tubo por sí solo, no.
+pipes-note-none = Ningún tamaño da un espacio de aire adecuado con este cultivo y este clima. El espacio resulta del agua que consume el cultivo: lo cambian más o menos plantas, un cultivo más largo o más corto, u otro tanque; el tubo por sí solo, no.
 
 nutrient-short = falta
 
@@ -1210,7 +1210,7 @@ saturation-calcium-phosphate = fosfato de calcio { $index }
 
 saturation-lime = carbonato de calcio { $index }
 
-solution-readings = CE de { $ec } a 25 °C ({ $ec_at_temperature } a su propia temperatura de { $temperature }), pH { $ph }; saturación: { $saturation }.
+solution-readings = CE de { $ec } a 25 °C ({ $ec_at_temperature } a su propia temperatura de { $temperature }), pH { $ph }; saturación: { $saturation }.
 
 ## season
 
@@ -1254,13 +1254,13 @@ season-heads-6 = pH
 
 season-day = Día { $day }
 
-drawn-day = Día { $day }: solución de { $level } de profundidad, espacio de aire húmedo de { $gap }, plantas de cerca de { $head }, CE de { $ec }.
+drawn-day = Día { $day }: solución de { $level } de profundidad, espacio de aire húmedo de { $gap }, plantas de alrededor de { $head }, CE de { $ec }.
 
-standing-no-roots = Las macetas están dentro de la solución; sus raíces aún no han salido.
+standing-no-roots = La base de las macetas está en la solución; las raíces aún no han salido.
 
-standing-in-solution = Las macetas están dentro de la solución; las raíces de agua llegan { $length } por debajo de ellas.
+standing-in-solution = La base de las macetas está en la solución; las raíces de agua llegan { $length } por debajo de ella.
 
-standing-above = Las macetas cuelgan por encima de la solución; las raíces aéreas abarcan { $air } y las raíces de agua llegan a { $water } de profundidad.
+standing-above = Las macetas cuelgan por encima de la solución; las raíces aéreas ocupan { $air } y las raíces de agua llegan a { $water } de profundidad.
 
 standing-dry = Ni las macetas ni las raíces tocan la solución: las plantas se secan.
 
@@ -1278,7 +1278,7 @@ material-stock-a = solución madre A
 
 material-stock-b = solución madre B
 
-material-calcium-nitrate-double-salt = nitrato de calcio, granulado ({ $grade })
+material-calcium-nitrate-double-salt = nitrato de calcio granulado ({ $grade })
 
 material-calcium-nitrate-tetrahydrate = nitrato de calcio tetrahidratado
 
@@ -1306,13 +1306,13 @@ weight-sound = Bien
 
 weight-reminder = Buena práctica
 
-finding-lasts = Una sola carga alcanza hasta la cosecha; al final cada recipiente conserva alrededor de { $left }.
+finding-lasts = Una sola carga alcanza hasta la cosecha; al final queda alrededor de { $left } en cada recipiente.
 
-finding-runs-out = La solución se agota el día { $day }, antes de la cosecha, con un faltante de alrededor de { $short }. Ponga menos plantas, use un recipiente más grande, dé sombra o coseche plantas más pequeñas. No reponga después: las raíces aéreas se ahogan.
+finding-runs-out = La solución se agota el día { $day }, antes de la cosecha: falta alrededor de { $short }. Ponga menos plantas, use un recipiente más grande, dé sombra o coseche plantas más pequeñas. No añada nada después: las raíces aéreas se ahogan.
 
-finding-not-reached = En { $days } días las plantas pesan apenas alrededor de { $head }. Con más luz o calor, plántulas de más edad o un peso de cosecha menor se lograría.
+finding-not-reached = En { $days } días las plantas solo llegan a pesar alrededor de { $head }. Se lograría con más luz o calor, con plántulas de más edad o con un peso de cosecha menor.
 
-finding-per-plant = { $volume } de solución por planta; antes del trasplante lo habitual es de { $low } a { $high }.
+finding-per-plant = { $volume } de solución por planta; lo habitual antes del trasplante es de { $low } a { $high }.
 
 finding-immersion = Al trasplantar, cada maceta queda sumergida { $immersion } en la solución; lo habitual es de { $low } a { $high }.
 
@@ -1324,15 +1324,15 @@ finding-gap = Espacio de aire húmedo de { $gap } en la cosecha; lo habitual es 
 
 finding-boards-sink = Las planchas se hunden bajo el peso de macetas y plantas. Use planchas más gruesas o menos plantas.
 
-finding-rest-at-planting = Las planchas descansan en los tubos desde el primer día. Flotan a partir de un llenado de { $depth }.
+finding-rest-at-planting = Las planchas descansan en los tubos desde el primer día. Flotan a partir de un llenado de { $depth } de profundidad.
 
-finding-floats = Al trasplantar, las planchas flotan a { $clearance } por encima de los tubos.
+finding-floats = Al trasplantar, las planchas flotan { $clearance } por encima de los tubos.
 
 finding-never-rest = En la cosecha las planchas todavía flotan: no se abre espacio de aire y a las raíces puede faltarles aire. Llene menos o use tubos más gruesos.
 
-finding-little-left = En la cosecha, la solución que queda bajo las planchas tiene solo { $depth } de profundidad; conserve al menos { $low }. Con un tubo más grueso queda más.
+finding-little-left = En la cosecha, la solución que queda bajo las planchas tiene solo { $depth } de profundidad; debe tener al menos { $low }. Con un tubo más grueso queda más.
 
-finding-no-pipe-fits = Aquí ningún tubo estándar da un buen espacio de aire. Vea la tabla de tubos.
+finding-no-pipe-fits = Aquí ningún tubo estándar da un espacio de aire adecuado. Vea la tabla de tubos.
 
 finding-short = Falta { $nutrient } en la carga: contiene { $supply } y el cultivo toma { $need }.
 
@@ -1346,9 +1346,9 @@ finding-strong-at-end = La solución se concentra mucho: alrededor de { $ec } al
 
 finding-urea = El { $share } del nitrógeno es urea. En una solución quieta alimenta despacio y el medidor no la detecta. Prefiera una mezcla con nitrato.
 
-finding-heavy = Con el recipiente lleno, la solución sola pesa { $mass }. Más de { $limit }, aproximadamente, no es peso para una persona: llénelo en el lugar donde va a quedar.
+finding-heavy = Con el recipiente lleno, la solución sola pesa { $mass }. Más de { $limit }, aproximadamente, no es peso para una sola persona: llénelo en el lugar donde va a quedar.
 
-finding-floor-load = La solución pesa { $load } sobre lo que la sostiene. Construya sobre suelo firme y nivelado. A partir de { $limit }, aproximadamente, sobre cualquier mesa, tarima, balcón o azotea, consulte antes a una persona competente y cumpla el código local.
+finding-floor-load = La solución ejerce una carga de { $load } sobre lo que la sostiene. Construya sobre suelo firme y nivelado. A partir de { $limit }, aproximadamente, sobre cualquier mesa, terraza elevada, balcón o techo, consulte antes a una persona competente y cumpla las normas locales.
 
 finding-open-water = Un niño pequeño puede ahogarse en pocos centímetros de agua. Mantenga el tanque cubierto y cercado, y nunca deje a los niños solos cerca de él.
 
@@ -1358,20 +1358,20 @@ finding-electricity = Lámparas y cables cerca del agua: use equipo hecho para l
 
 finding-stocks-apart = Nunca junte sin diluir las soluciones madre A y B: se formaría un precipitado de { $minerals } (índice de saturación de hasta { $index }).
 
-finding-stocks-thinned = Solo se mantienen claras si se diluyen { $times ->
+finding-stocks-thinned = Solo se mantienen transparentes si se diluyen { $times ->
     [one] 1 vez
    *[other] { $times } veces
 }.
 
-finding-stocks-in-turn = Vierta primero una en el tanque lleno y revuelva; después, la otra.
+finding-stocks-in-turn = Vierta primero una en el agua del recipiente y revuelva; solo después, la otra.
 
-finding-acid = Ácido: guantes y protección para los ojos, fuera del alcance de los niños, y vierta siempre el ácido en el agua, nunca el agua en el ácido. Añada una parte, revuelva, mida el pH y continúe. Siga la etiqueta.
+finding-acid = Ácido: use guantes y protección para los ojos, manténgalo fuera del alcance de los niños y vierta siempre el ácido en el agua, nunca el agua en el ácido. Añada una parte, revuelva, mida el pH y continúe. Siga la etiqueta.
 
-finding-stock-clear = La { $stock } se mantiene clara a la temperatura más baja del almacén; sus sales son el { $share }% de lo que se disuelve en ese caso.
+finding-stock-clear = La { $stock } se mantiene transparente a la temperatura más baja del almacén; sus sales son el { $share }% de lo que puede disolverse a esa temperatura.
 
-finding-stock-over-full = La { $stock } no se mantiene clara: sus sales son el { $share }% de lo que se disuelve a la temperatura más baja del almacén.
+finding-stock-over-full = La { $stock } no se mantiene transparente: sus sales son el { $share }% de lo que puede disolverse a la temperatura más baja del almacén.
 
-finding-stock-falls-out = La { $stock } no se mantiene clara: se forma un precipitado de { $minerals }.
+finding-stock-falls-out = La { $stock } no se mantiene transparente: se forma un precipitado de { $minerals }.
 
 finding-stock-other-salts = Hacerla menos concentrada no ayuda; use otras sales.
 
@@ -1379,7 +1379,7 @@ finding-stock-weaker = Prepárela como máximo al { $share }% de esta concentrac
 
 finding-fitting-strength = En este clima, con una carga de { $low } a { $high } no faltan nutrientes ni sobra sal al final.
 
-finding-no-fitting-strength = Ninguna concentración sirve por sí sola: por debajo de { $low } falta algún nutriente; por encima de { $high } hay demasiada sal al final. Dé más solución a cada planta.
+finding-no-fitting-strength = No hay una concentración que sirva: por debajo de { $low } falta algún nutriente; por encima de { $high } hay demasiada sal al final. Dé más solución a cada planta.
 
 finding-target-missed = Las sales disponibles no cumplen la receta en { $nutrient }{ $form ->
     [nitrate] {" en forma de nitrato"}
@@ -1391,19 +1391,19 @@ finding-label-charges = La etiqueta de la mezcla no cuadra: nitrato, fosfato y s
 
 finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les conviene de { $low } a { $high }.
 
-finding-ph-low = El agua pura no amortigua: una parte de agua del grifo lo sube, y también sube a medida que el cultivo se alimenta.
+finding-ph-low = El agua pura no amortigua el pH: una parte de agua del grifo lo sube, y también sube a medida que el cultivo se alimenta.
 
 finding-ph-high = El agua de lluvia o un poco de ácido lo baja; vea el paso del fertilizante.
 
-finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (un límite extremo: las raíces y el aire lo amortiguan).
+finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
-finding-ph-steady = Con el { $steady } del nitrógeno en forma de amonio, en vez del { $now }, se mantendría.
+finding-ph-steady = Con el { $steady } del nitrógeno en forma de amonio, en vez del { $now }, se mantendría estable.
 
 finding-ph-measure = Mídalo de vez en cuando.
 
 finding-no-acid-needed = No hace falta ácido: el pH ya es { $ph }.
 
-finding-falls-out = En el tanque puede formarse un precipitado de { $minerals } (índice de saturación { $index }). Use agua de lluvia, un pH más bajo o una solución menos concentrada.
+finding-falls-out = En el recipiente puede formarse un precipitado de { $minerals } (índice de saturación { $index }). Use agua de lluvia, un pH más bajo o una solución menos concentrada.
 
 finding-analysis-agrees = El análisis del agua es coherente.
 
@@ -1417,19 +1417,19 @@ finding-analysis-look = Busque una línea que falte o que esté mal escrita.
 
 finding-water = { $item }: { $amount } en su agua; hasta { $limit } no hay restricción.
 
-finding-water-severe = Restricción severa: no use el agua sin mezclarla.
+finding-water-severe = Restricción severa: no use esta agua sin mezclarla con otra.
 
 finding-water-moderate = Restricción de leve a moderada.
 
 finding-dilute-water = Con un { $share } de su agua y el resto de agua de lluvia se cumplen todos los límites.
 
-finding-salt-yield = El cloruro de sodio que hay en la solución al final deja alrededor del { $share } del rendimiento completo.
+finding-salt-yield = El cloruro de sodio que hay en la solución al final permite alrededor del { $share } del rendimiento completo.
 
-finding-grow-on = Cultivo { $crop }: reponga { $refill } de agua de origen y el { $add_back } de la primera carga (entonces, CE de { $ec } y sodio de { $sodium }).
+finding-grow-on = Cultivo { $crop }: reponga { $refill } de agua de origen y el { $add_back } del fertilizante de la primera carga (entonces, CE de { $ec } y sodio de { $sodium }).
 
-finding-grow-on-drain = Es mejor vaciar y empezar de nuevo: demasiada sal. Esparza la solución gastada en suelo que pueda aprovecharla, nunca en un arroyo ni en un desagüe pluvial.
+finding-grow-on-drain = Es mejor vaciar y empezar de nuevo: hay demasiada sal. Esparza la solución gastada en suelo que pueda aprovecharla, nunca en un arroyo ni en un desagüe pluvial.
 
-finding-warm = La media de la temporada, { $mean }, es cálida para este cultivo; por encima de { $limit } son comunes la floración prematura, las hojas amargas y la quemadura del borde de la hoja. Dé sombra o cultive en una época más fresca.
+finding-warm = La media de la temporada, { $mean }, es alta para este cultivo; por encima de { $limit } son comunes la floración prematura, las hojas amargas y la quemadura del borde de la hoja. Dé sombra o cultive en una época más fresca.
 
 finding-roots-follow = Las raíces salen de las macetas y llegan a la solución a más tardar el día { $day }, antes de que las macetas queden por encima de ella el día { $lost }, y la siguen al bajar.
 
@@ -1437,25 +1437,25 @@ finding-roots-reach = Las raíces salen de las macetas y llegan a la solución a
 
 finding-roots-stand = Las macetas permanecen en la solución toda la temporada.
 
-finding-contact-lost = El día { $day } las macetas quedan por encima de la solución y las raíces no han llegado a ella: están a { $short }. El sustrato se seca y, con él, las plantas.
+finding-contact-lost = El día { $day } las macetas quedan por encima de la solución y las raíces no han llegado a ella: se quedan a { $short }. El sustrato se seca y, con él, las plantas.
 
 finding-roots-hang = El día { $day } la solución se aleja de las raíces: cuelgan { $short } por encima de ella.
 
 finding-warm-solution = La solución está tibia, a unos { $solution }, y contiene como máximo { $oxygen } de oxígeno. Por encima de unos { $limit } las raíces se pudren con más facilidad. Dé sombra al recipiente, píntelo de blanco o envuélvalo, y mantenga abierto el espacio de aire húmedo.
 
-finding-mosquitoes = En la solución abierta pueden criarse mosquitos: a { $mean } el paso de huevo a adulto tarda aproximadamente de { $least } a { $most }, y la solución permanece { $season }. Cierre toda rendija, selle la cubierta y ponga malla fina en las aberturas; en tanques grandes ayudan los peces pequeños; o use un larvicida biológico cuya etiqueta indique este uso. Siga su etiqueta y la ley local.
+finding-mosquitoes = En la solución abierta pueden criarse mosquitos: a { $mean } el paso de huevo a adulto tarda aproximadamente de { $least } a { $most }, y la solución permanece { $season }. Cierre toda abertura, selle la cubierta y ponga malla fina donde deba quedar abierto; en tanques grandes ayudan los peces pequeños; o use un larvicida biológico cuya etiqueta indique este uso. Siga su etiqueta y las leyes locales.
 
 finding-algae-in-clear-wall = La luz que pasa por una pared transparente hace crecer algas, que quitan oxígeno y alimento a las raíces. Pinte o envuelva la botella para que no entre luz.
 
-finding-algae-at-edges = Las algas crecen donde cae luz sobre la solución junto a las planchas. Cierre los espacios con tiras de plancha o de plástico oscuro que se muevan con las planchas.
+finding-algae-at-edges = Las algas crecen donde cae luz sobre la solución junto a las planchas. Cierre las aberturas con tiras de plancha o de plástico oscuro que se muevan con las planchas.
 
-finding-midday-wilt = Espere marchitez a mediodía: a { $max } el aire es muy seco (le faltan { $deficit } kPa de vapor; por encima de { $limit } las hojas pierden más de lo que traen las raíces). Las hojas que se recuperan antes del anochecer no sufren daño; si están marchitas por la mañana, las raíces tienen problemas. Dé sombra a mediodía.
+finding-midday-wilt = Espere marchitez al mediodía: a { $max } el aire es muy seco (le faltan { $deficit } kPa de vapor; por encima de { $limit } las hojas pierden más de lo que traen las raíces). Las hojas que se recuperan antes del anochecer no sufren daño; si están marchitas por la mañana, las raíces tienen problemas. Dé sombra al mediodía.
 
 finding-tip-burn = Es probable la quemadura del borde de la hoja: { $light } de luz al día (ocurre desde unos { $limit }), con calor ({ $mean }) y aire húmedo ({ $humidity }). Dé sombra, mueva el aire sobre las hojas, coseche plantas más pequeñas.
 
-finding-rain-dilutes = Evite que la lluvia entre en el recipiente, también la que el viento trae de lado. La lluvia debilita la solución, y un nivel que sube ahoga las raíces aéreas.
+finding-rain-dilutes = Evite que la lluvia entre en el recipiente, también la que el viento trae de lado. La lluvia diluye la solución, y un nivel que sube ahoga las raíces aéreas.
 
-finding-drain-interval = Vacíe y friegue el recipiente después de { $crops ->
+finding-drain-interval = Vacíe el recipiente y lávelo con cepillo después de { $crops ->
     [one] cada cultivo
    *[other] { $crops } cultivos
 }, más o menos cada { $days } días. Déjelo secar antes de la siguiente carga.
@@ -1478,7 +1478,7 @@ roots-mends-none = Ningún cambio de llenado, maceta o tubo lo corrige por sí s
 
 roots-mends-any = Cualquiera de estos cambios lo corrige: { $ways }.
 
-roots-way-fill-depth = llenar hasta { $depth }
+roots-way-fill-depth = llenar hasta { $depth } de profundidad
 
 roots-way-pot-height = usar macetas de { $height } de profundidad con el mismo llenado
 
@@ -1500,7 +1500,7 @@ water-item-chloride-toxicity = Cloruro (FAO 29)
 
 water-item-boron = Boro (FAO 29)
 
-water-item-nitrate-nitrogen = Nitrógeno de nitrato (FAO 29; alimenta, cuéntelo)
+water-item-nitrate-nitrogen = Nitrógeno nítrico (FAO 29; alimenta, cuéntelo)
 
 water-item-bicarbonate = Bicarbonato (FAO 29)
 
@@ -1532,13 +1532,13 @@ working-of-harvest = Cómo se calcula la cosecha
 
 working-of-water = Cómo se calcula el agua
 
-working-of-solution = Cómo se calculan CE, pH y saturación
+working-of-solution = Cómo se calculan la CE, el pH y la saturación
 
 working-of-nutrients = Cómo se calculan los nutrientes
 
 working-of-stocks = Cómo se calculan las soluciones madre
 
-working-of-boards = Cómo se calculan planchas y tubos
+working-of-boards = Cómo se calculan las planchas y los tubos
 
 working-of-days = Cómo se calcula cada día
 
@@ -1558,13 +1558,13 @@ working-of-load = Cómo se calcula el peso
 
 working-of-roots = Cómo se calculan las raíces
 
-working-of-mosquitoes = Cómo se calculan los mosquitos
+working-of-mosquitoes = Cómo se calcula la cría de mosquitos
 
-inputs-stocks = Concentración de cada solución madre, volumen que usted prepara y la temperatura más baja del lugar donde se guarda.
+inputs-stocks = Concentración de cada solución madre, volumen que usted prepara y temperatura más baja del almacén.
 
 inputs-recipe = Objetivos de la receta multiplicados por su concentración, menos lo que aporta el agua de origen; composición de cada sal de su lista.
 
-inputs-salt = Sodio y cloruro del agua de origen y del fertilizante, y el agua que sale por el cultivo mientras ellos se quedan.
+inputs-salt = Sodio y cloruro del agua de origen y del fertilizante, y el agua que sale por el cultivo mientras estos se quedan.
 
 working-parts-1 = A partir de
 
@@ -1604,13 +1604,13 @@ inputs-next-crops = Lo que queda al cosechar: { $volume }, con una CE de { $solu
 
 inputs-load = { $volume } en un recipiente, con un contenido de { $mass }, sobre el área de su fondo.
 
-inputs-roots = Puntas que crecen { $growth } al día a la temperatura media de la temporada; { $oxygen } de oxígeno en la superficie; el nivel de cada día.
+inputs-roots = Puntas de raíz que crecen { $growth } al día a la temperatura media de la temporada; { $oxygen } de oxígeno en la superficie; el nivel de cada día.
 
 inputs-mosquitoes = La solución a la temperatura media del aire, { $temperature }.
 
 inputs-boards = Una plancha con macetas pesa { $mass } al trasplantar y tiene un calado de { $draught }; el nivel baja con el agua consumida.
 
-working-fill-by = Volumen de la forma hasta el nivel, menos lo que desplazan macetas, planchas y tubos; invertido por el método de Newton.
+working-fill-by = Volumen de la forma hasta el nivel, menos lo que desplazan macetas, planchas y tubos; se invierte con el método de Newton.
 
 working-fill-after = Geometría del espacio; interpolación cúbica monótona para un recipiente medido con una jarra (Fritsch y Butland 1984).
 
@@ -1632,37 +1632,37 @@ working-water-by = Balance de energía del dosel del cultivo: flujos de calor y 
 
 working-water-after = Graamans y otros 2017; Estudio FAO Riego y Drenaje 56.
 
-working-water-sure = De 20 a 30% de más o de menos; un período caluroso y seco consume más que la media.
+working-water-sure = Del 20 al 30% de más o de menos; un período caluroso y seco consume más que la media.
 
-working-solution-by = Acción de masas de iones y pares iónicos con actividades, en contacto con el dióxido de carbono del aire; conductividad a partir de las especies; índice de saturación = logaritmo del producto de actividades dividido entre el producto de solubilidad.
+working-solution-by = Ley de acción de masas de iones y pares iónicos, con actividades, en contacto con el dióxido de carbono del aire; conductividad a partir de las especies; índice de saturación = logaritmo del producto de actividades dividido entre el producto de solubilidad.
 
 working-solution-after = Truesdell y Jones 1974; Robinson y Stokes 1959; McCleskey y otros 2012; Nordstrom y otros 1990. Comprobado con PHREEQC.
 
-working-solution-sure = CE con un error de hasta 3% en una solución conocida y 10% según una etiqueta; pH con un error de hasta { $error } en agua poco amortiguada.
+working-solution-sure = CE con un error de hasta el 3% en una solución conocida y el 10% según una etiqueta; pH con un error de hasta { $error } en agua poco amortiguada.
 
 working-nutrients-by = Materia seca multiplicada por el contenido del tejido, frente a los gramos que aportan el fertilizante y el agua de origen.
 
 working-nutrients-after = Tablas de composición de alimentos del USDA, más el nitrato.
 
-working-nutrients-sure = Cerca de 30% de más o de menos.
+working-nutrients-sure = Alrededor del 30% de más o de menos.
 
 working-stocks-by = Cada sal frente a su solubilidad a la temperatura más baja, y la saturación de yeso y fosfato de calcio en cada solución madre y en las dos juntas.
 
 working-stocks-after = Solubilidades del CRC Handbook; equilibrios como en el tanque.
 
-working-stocks-sure = Solubilidad con un error de hasta 5% para una sal sola; índice de saturación con un error de hasta { $error }.
+working-stocks-sure = Solubilidad con un error de hasta el 5% para una sal sola; índice de saturación con un error de hasta { $error }.
 
 working-boards-by = El agua desplazada equivale a la masa que flota; espacio de aire = altura de los tubos menos el nivel.
 
 working-boards-after = Arquímedes; densidades de la espuma rígida de ASTM C578; diámetros de tubos de ISO 161-1, ASTM D1785, D2729 y D3034.
 
-working-boards-sure = Unos milímetros sobre un piso nivelado; la flecha y el desnivel del piso se indican aparte.
+working-boards-sure = Unos milímetros sobre un fondo nivelado; la flecha y el desnivel del fondo se indican aparte.
 
 working-days-by = Solución de un día = la del día anterior menos transpiración y evaporación; nivel según la forma del recipiente; cada nutriente menos lo absorbido; CE y pH según los iones que quedan.
 
 working-days-after = Balance de masa con las fuentes de cosecha, agua, nutrientes y solución.
 
-working-days-sure = Tan seguro como el agua y la cosecha: de 20 a 30%, y cerca de una semana.
+working-days-sure = Tan seguro como el agua y la cosecha: del 20 al 30%, y cerca de una semana.
 
 working-recipe-by = Gramos de cada sal, ninguno por debajo de cero, que dan la menor suma de los cuadrados de las diferencias, cada una relativa a su objetivo.
 
@@ -1674,11 +1674,11 @@ working-strength-by = Desde la más baja con la que ningún nutriente se agota a
 
 working-strength-after = Balance de masa de la temporada; contenidos del tejido según las tablas de composición de alimentos del USDA.
 
-working-strength-sure = Cerca de 30% de más o de menos, como el consumo de agua y la absorción.
+working-strength-sure = Alrededor del 30% de más o de menos, como el consumo de agua y la absorción.
 
 working-raw-water-by = Cada valor frente a su límite; cargas de los cationes frente a las de los aniones; CE calculada frente a la medida; la proporción de agua de lluvia que deja cada valor por debajo de su límite.
 
-working-raw-water-after = Estudio FAO Riego y Drenaje 29 (Ayers y Westcot 1985), cuadro 1; práctica de la alcalinidad en el cultivo sin suelo.
+working-raw-water-after = Estudio FAO Riego y Drenaje 29 (Ayers y Westcot 1985), cuadro 1; práctica habitual con la alcalinidad en el cultivo sin suelo.
 
 working-raw-water-sure = Tan seguro como el análisis.
 
@@ -1700,9 +1700,9 @@ working-next-crops-after = Balance de masa de la temporada.
 
 working-next-crops-sure = Mida la CE antes de cada cultivo: vale más que el pronóstico.
 
-working-roots-by = Las puntas parten de un cepellón de 3 cm (1 1/4 { $inch }), crecen 1 mm al día por cada grado por encima de 5 °C y se detienen donde les llegan por difusión menos de 2 mg/L de oxígeno.
+working-roots-by = Las puntas parten de un cubo de sustrato de 3 cm (1 1/4 { $inch }), crecen 1 mm al día por cada grado por encima de 5 °C y se detienen donde les llegan por difusión menos de 2 mg/L de oxígeno.
 
-working-roots-after = Grados día según Kage y otros 2000; difusión según Han y Bartels 1996; los valores para la lechuga, el cepellón y el oxígeno mínimo son supuestos.
+working-roots-after = Grados día según Kage y otros 2000; difusión según Han y Bartels 1996; los valores para la lechuga, el cubo de sustrato y el oxígeno mínimo son supuestos.
 
 working-roots-sure = Es una guía: la solución real se mueve un poco de noche, así que las raíces pueden llegar más hondo.
 
@@ -1716,7 +1716,7 @@ working-load-by = Volumen por densidad; masa dividida entre el área.
 
 working-load-after = Densidad del agua según Tanaka y otros 2001; la carga que soporta un piso varía, así que pregunte a quien conozca el edificio.
 
-working-load-sure = Error de hasta 2%, sin contar recipiente, planchas ni cultivo.
+working-load-sure = Con un error de hasta el 2%, sin contar recipiente, planchas ni cultivo.
 
 ## card
 
@@ -1734,7 +1734,7 @@ card-dates-heading = Fechas
 
 card-rule = Nunca suba el nivel
 
-card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; el agua que se añade después las ahoga. No deje que entre lluvia. Si hay que reponer, nunca por encima del nivel de hoy.
+card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; el agua que se añade después las ahoga. No deje que entre lluvia. Si hay que reponer agua, nunca por encima del nivel de hoy.
 
 card-watch = Vigile
 
@@ -1744,24 +1744,24 @@ card-notes = Notas
 
 watch-lines-1 = Mosquitos: selle toda abertura de más de 1 mm; ponga malla en lo que deba quedar abierto.
 
-watch-lines-2 = Agua verde: entra luz. Tape el paso de la luz.
+watch-lines-2 = Agua verde: está entrando luz. Tape por donde entra.
 
-watch-lines-3 = Hojas marchitas a mediodía con sol fuerte que se recuperan al atardecer no son motivo de alarma; si amanecen marchitas, sí.
+watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recuperan al atardecer, no hay alarma; si amanecen marchitas, sí.
 
 watch-lines-4 = Limo pardo o mal olor en las raíces: saque la planta y lave el recipiente.
 
-card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y a prueba de luz; planchas lavadas, tubos colocados y nivelados.
+card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; planchas lavadas, tubos colocados y nivelados.
 
-card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y a prueba de luz; cubierta con agujeros para las macetas de rejilla.
+card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; cubierta con agujeros para las macetas de rejilla.
 
 card-prepare-pots-on-boards = { $plants ->
-    [one] 1 maceta de rejilla con sustrato húmedo y una plántula, { $each } por plancha.
-   *[other] { $plants } macetas de rejilla con sustrato húmedo y una plántula cada una, { $each } por plancha.
+    [one] 1 maceta de rejilla con sustrato mojado y una plántula, { $each } por plancha.
+   *[other] { $plants } macetas de rejilla con sustrato mojado y una plántula cada una, { $each } por plancha.
 }
 
 card-prepare-pots = { $plants ->
-    [one] 1 maceta de rejilla con sustrato húmedo y una plántula.
-   *[other] { $plants } macetas de rejilla con sustrato húmedo y una plántula cada una.
+    [one] 1 maceta de rejilla con sustrato mojado y una plántula.
+   *[other] { $plants } macetas de rejilla con sustrato mojado y una plántula cada una.
 }
 
 card-stock-part = { $strength } de { $material }
@@ -1773,27 +1773,27 @@ card-prepare-all = Para { $containers } recipientes: { $volume } de solución en
 card-mark-more = = { $depth } sobre el fondo = { $volume }. Haga la marca antes de poner { $put_in ->
     [boards] las planchas
    *[pots] las macetas
-}; las macetas quedan después sumergidas { $immersion } en la solución.
+}; después, las macetas quedan sumergidas { $immersion } en la solución.
 
 card-mix-half = Llene con agua limpia más o menos hasta la mitad.
 
-card-mix-only = Pese { $dose } de { $material }. Remueva en una jarra con agua hasta que quede transparente y vierta todo en el recipiente.
+card-mix-only = Pese { $dose } de { $material }. Disuelva todo en una jarra con agua, revolviendo hasta que quede transparente, y viértalo en el recipiente.
 
-card-mix-first-stock = Vierta { $dose } de { $material } y remueva bien.
+card-mix-first-stock = Vierta { $dose } de { $material } y revuelva bien.
 
-card-mix-second-stock = Solo después vierta { $dose } de { $material } y remueva bien.
+card-mix-second-stock = Solo después vierta { $dose } de { $material } y revuelva bien.
 
 card-mix-salt = { $dose } de { $material }
 
-card-mix-first-jug = Disuelva en una jarra, vierta y remueva: { $salts }.
+card-mix-first-jug = Disuelva en una jarra, vierta en el recipiente y revuelva: { $salts }.
 
-card-mix-second-jug = En una segunda jarra, solo después de eso: { $salts }.
+card-mix-second-jug = Solo después, haga lo mismo en una segunda jarra: { $salts }.
 
-card-mix-fill = Llene hasta la marca y remueva.
+card-mix-fill = Llene hasta la marca y revuelva.
 
-card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y removiendo, hasta llegar a pH { $ph }.
+card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }.
 
-card-mix-measure = Mida: alrededor de { $ec } a 25 °C, pH { $ph }. Corrija ahora; más tarde ya no se puede.
+card-mix-measure = Mida: debe dar alrededor de { $ec } a 25 °C, pH { $ph }. Corrija ahora; más tarde ya no se puede.
 
 card-date-sow = Sembrar
 
@@ -1801,11 +1801,11 @@ card-date-plant = Mezclar, llenar y trasplantar
 
 card-date-boards-rest = Las planchas descansan, aprox.
 
-card-date-harvest = Cosecha, aprox.
+card-date-harvest = Cosechar, aprox.
 
 card-date-no-harvest = no se alcanza
 
-card-expect = Lo esperado entonces: plantas de alrededor de { $head }, { $left } de solución restante, espacio de aire húmedo de { $gap }.
+card-expect = Lo que se espera entonces: plantas de alrededor de { $head }, { $left } de solución restante y un espacio de aire húmedo de { $gap }.
 
 ## calendar
 
@@ -1833,17 +1833,17 @@ calendar-transplanting = Llenar, mezclar y trasplantar
 
 calendar-transplanting-more = Llene hasta la marca, mezcle el fertilizante con el agua y coloque las macetas en su lugar.
 
-calendar-boards-rest = Las planchas empiezan a descansar
+calendar-boards-rest = Las planchas llegan a descansar
 
-calendar-boards-rest-more = Desde ahora se abre aire húmedo bajo las planchas. No reponga.
+calendar-boards-rest-more = Desde ahora se abre el espacio de aire húmedo bajo las planchas. No añada nada.
 
 calendar-pots-leave = Las macetas cuelgan sobre la solución
 
-calendar-pots-leave-more = Las raíces de agua siguen abasteciendo a la planta. No reponga: las raíces aéreas se ahogan.
+calendar-pots-leave-more = Las raíces de agua siguen trabajando. No añada nada: las raíces aéreas se ahogan.
 
-calendar-harvest = Cosecha
+calendar-harvest = Cosechar
 
-calendar-harvest-more = Manos limpias, un cuchillo limpio, una semana para terminar.
+calendar-harvest-more = Manos limpias, cuchillo limpio y una semana para terminar.
 
 calendar-clean = Vaciar y limpiar
 
@@ -1851,7 +1851,7 @@ calendar-clean-more = Esparza lo que queda sobre un suelo que pueda aprovecharlo
 
 calendar-refill = Reponer para el próximo cultivo
 
-calendar-refill-more = Añada el agua de origen y el fertilizante que indica el plan hasta que las planchas o las macetas queden como en el primer trasplante.
+calendar-refill-more = Añada el agua de origen y el fertilizante que indica el plan, hasta que las planchas o las macetas queden como en el primer trasplante.
 
 calendar-seed-next = Sembrar el próximo cultivo
 
@@ -1881,7 +1881,7 @@ succession-or-tank = Para { $heads ->
 
 link-error-not-alink = El final de esta dirección no es un enlace a un plan. Pida el enlace otra vez.
 
-link-error-damaged = Este enlace se dañó en el camino: faltan letras o hay letras cambiadas. Pídalo otra vez, o pida un archivo.
+link-error-damaged = Este enlace se dañó en el camino: faltan letras o algunas cambiaron. Pídalo otra vez, o pida un archivo.
 
 link-error-newer-version = Este enlace se creó con una versión posterior de esta página. Recargue la página con conexión a internet y abra el enlace de nuevo.
 
@@ -1955,17 +1955,17 @@ file-error-line = Este archivo no contiene planes que se puedan leer: revise la 
 
 for-name = Nombre
 
-small-rule = Nunca suba el nivel después: las raíces aéreas se ahogan. Que no entren luz, lluvia ni mosquitos. Mezcla una persona adulta; lávese las manos.
+small-rule = Nunca suba el nivel después: las raíces aéreas se ahogan. Que no entren luz, lluvia ni mosquitos. La mezcla la hace una persona adulta; lávese las manos.
 
 group-get = Qué conseguir y pesar, en total
 
-to-prepare = Soluciones madre que preparar, cada una en su propia jarra
+to-prepare = Soluciones madre por preparar, cada una en su propia jarra
 
 group-each = Para cada recipiente, en este orden
 
 weekly-record = Semana a semana
 
-record-how = Por la mañana, mida desde el borde hacia abajo, en línea recta, hasta la solución. Lo esperado es un pronóstico: lo que cuenta es lo que usted lee.
+record-how = Por la mañana, mida desde el borde hacia abajo, en línea recta, hasta la solución. Lo esperado es un pronóstico: lo que cuenta es lo que usted mide.
 
 record-harvest = Plantas cosechadas, una por una
 
@@ -2011,13 +2011,13 @@ group-get-water = Agua
 
 group-stock-part = { $dose } de { $material }
 
-group-stock = { $stock }: disuelva { $parts } y complete hasta { $volume }. Añada { $each } mL a cada recipiente.
+group-stock = { $stock }: disuelva { $parts } en agua y complete hasta { $volume }. Añada { $each } mL a cada recipiente.
 
 ## chances
 
 chances = ¿Qué tan seguro es el resultado?
 
-chances-under-heading = El mismo plan en { $seasons } temporadas, cada una con otro tiempo día a día y con otra suerte en lo que los modelos no saben. Las probabilidades valen para temporadas así, no para tormentas, plagas ni errores. Una de cada diez temporadas queda por debajo de lo que se llama bajo, y una de cada diez por encima de lo que se llama alto.
+chances-under-heading = El mismo plan en { $seasons } temporadas, cada una con otro tiempo día a día y con otra suerte en lo que los modelos no saben. Las probabilidades valen para temporadas así, no para tormentas, plagas ni errores. Una de cada diez temporadas queda por debajo del valor «bajo», y una de cada diez por encima del valor «alto».
 
 looking = Buscando qué lo haría seguro.
 
@@ -2033,9 +2033,9 @@ chances-heads-3 = Medio
 
 chances-heads-4 = Alto
 
-chances-lasts = La solución dura hasta la cosecha en { $count } de 100 temporadas así.
+chances-lasts = La solución dura hasta la cosecha en { $count } de cada 100 temporadas así.
 
-chances-feeds = Lo disuelto alimenta al cultivo hasta la cosecha en { $count } de 100.
+chances-feeds = Lo disuelto alimenta al cultivo hasta la cosecha en { $count } de cada 100.
 
 chances-used-up = Cuando no dura, la última gota se consume hacia el día { $day } después del trasplante.
 
@@ -2052,17 +2052,17 @@ chances-row-gap = Aire húmedo al final
 chances-row-ec = CE al final
 
 offers-heading = { $aim ->
-        [lasts] Para que el agua dure en { $wanted } de 100
-       *[feeds] Para que los nutrientes duren en { $wanted } de 100
+        [lasts] Para que el agua dure en { $wanted } de cada 100
+       *[feeds] Para que los nutrientes duren en { $wanted } de cada 100
     }
 
 no-offer-needed = No hace falta cambiar nada.
 
 no-offer-enough = Ningún cambio por sí solo basta dentro de los límites habituales.
 
-spreads-weather = Tiempo: la sucesión de los días sigue a Richardson y Wright (1984), matrices A y B. Supuesto: las temperaturas máximas y mínimas difieren en { $warmth } (la quinta parte en un cuarto con lámparas), la luz en { $light } % y la humedad en { $humidity } puntos; cada cifra es una desviación estándar.
+spreads-weather = Tiempo: la sucesión de los días sigue a Richardson y Wright (1984), matrices A y B. Supuesto: las temperaturas máximas y mínimas difieren en { $warmth } (la quinta parte en un cuarto con lámparas), la luz en { $light }% y la humedad en { $humidity } puntos; cada cifra es una desviación estándar.
 
-spreads-plants = Plantas: el crecimiento, el agua consumida y los nutrientes absorbidos difieren en { $growth } %, { $water } % y { $uptake } %, en ese orden (supuesto; los modelos publicados se desviaron entre un 9 y un 21 % donde se pusieron a prueba).
+spreads-plants = Plantas: el crecimiento, el agua consumida y los nutrientes absorbidos difieren en { $growth }%, { $water }% y { $uptake }%, en ese orden (supuesto; los modelos publicados se desviaron entre un 9 y un 21% donde se pusieron a prueba).
 
 spreads-seed = Las temporadas se sortean a partir de un número fijo: el mismo plan da las mismas probabilidades en cualquier dispositivo.
 
@@ -2189,7 +2189,7 @@ alarm-above-rating = No lo construya ahí: pesa demasiado para el lugar.
 alarm-rating-unknown = No lo construya ahí: nadie sabe cuánto soporta el lugar.
 
 # The same on a balcony, a deck or a roof.
-alarm-balcony-or-roof = No lo construya ahí: no ponga tanques en balcones, terrazas ni techos.
+alarm-balcony-or-roof = No lo construya ahí: nada de tanques en balcones, terrazas ni techos.
 
 # The same where the sides are high or long.
 alarm-ask-competent-person = Antes de llenar, haga revisar los lados por una persona competente.
@@ -2258,7 +2258,7 @@ build-check-under-water = bajo la solución
 build-check-board-sag = Flecha entre tubos al descansar, a largo plazo
 
 # A line of the figures: distance of the pipes.
-build-check-pipe-spacing = De tubo a tubo, de centro a centro
+build-check-pipe-spacing = De tubo a tubo, entre centros
 
 # What is wanted there: the distance at which boards sag least.
 build-check-least-sag = flecha mínima con { $spacing }
@@ -2267,7 +2267,7 @@ build-check-least-sag = flecha mínima con { $spacing }
 build-check-gap = Aire húmedo en la cosecha, del extremo más alto del fondo al más bajo
 
 # The next line: the least of that gap.
-build-check-clear-gap = Su mínimo, bajo una plancha combada
+build-check-clear-gap = Aire húmedo donde es menor, bajo una plancha combada
 
 # A line of the figures: whether boards float upright; two heights follow.
 build-check-metacentric = Altura metacéntrica, al trasplantar y con plantas crecidas
@@ -2303,7 +2303,7 @@ build-check-cover-sag = Flecha de la cubierta, a largo plazo
 build-check-cover-gap = Aire húmedo en la cosecha bajo su punto más bajo
 
 # A line of the figures: the solution pushes the sides out; a force and a moment follow.
-build-check-push = Empuje sobre un metro de lado; momento respecto a su pie
+build-check-push = Empuje sobre un metro de lado; momento respecto a su base
 
 # A line of the figures: bending stress of the sides.
 build-check-bending = Esfuerzo de flexión en los lados, entre refuerzos
@@ -2327,7 +2327,7 @@ build-check-rating-unknown = nadie lo sabe: no construya
 build-check-leg = Carga sobre cada pata
 
 # First step of building: short tanks.
-build-parts-spirit-level = Nivele primero el lugar, con un nivel de burbuja sobre una regla recta. Compruébelo de nuevo cuando el marco esté en pie.
+build-parts-spirit-level = Nivele primero el lugar, con un nivel de burbuja sobre una regla larga y recta. Compruébelo de nuevo cuando el marco esté en pie.
 
 # The same for long tanks.
 build-parts-water-level = Nivele primero el lugar, con un nivel de agua: una manguera transparente llena de agua. Compruébelo de nuevo cuando el marco esté en pie.
@@ -2348,7 +2348,7 @@ build-parts-cushion = Ponga un acolchado en el fondo y los lados ({ $area }): ni
 build-parts-liner = Lona impermeable: { $layers ->
     [one] una pieza
    *[other] { $layers } piezas
-} de { $length } × { $width }, con { $overlap } que pasan sobre el borde y bajan por fuera. Tiéndala floja, pliegue las esquinas sin cortarlas, deje entrar agua hasta un ancho de mano de profundidad y saque todo el aire que quede debajo. Solo entonces fíjela, con unas { $staples } grapas, únicamente en la parte de fuera del borde.
+} de { $length } × { $width }, con { $overlap } que pasan sobre el borde y bajan por fuera. Tiéndala floja, pliegue las esquinas sin cortarlas, deje entrar agua hasta más o menos una mano de profundidad y saque todo el aire que quede debajo. Solo entonces fíjela, con unas { $staples } grapas, únicamente en la parte de fuera del borde.
 
 # A step of building. Size: the name of the pipe, as “110 mm”; ends: how its ends are made, a choice of the plan with a capital letter.
 build-parts-pipes = Coloque { $count ->
@@ -2369,10 +2369,10 @@ build-parts-holes = Agujeros de { $diameter } de diámetro: { $holes } en total,
 } de { $size }.
 
 # A step of building: how the tank is emptied later.
-build-parts-drain = Para vaciar: una manguera de { $hose } como sifón, con su extremo muy por debajo del fondo, tarda cerca de { $minutes } min. Llévela a donde la solución usada no haga daño.
+build-parts-drain = Para vaciar: una manguera de { $hose } como sifón, con su extremo muy por debajo del fondo, tarda cerca de { $minutes } min. Llévela a donde la solución gastada no haga daño.
 
 # A step of building.
-build-parts-children = Los niños pequeños se ahogan en pocos centímetros de agua descubierta: mantenga el tanque cubierto o cercado, también cuando no contenga más que lluvia.
+build-parts-children = Los niños pequeños se ahogan en pocos centímetros de agua descubierta: mantenga el tanque cubierto o cercado, también cuando solo contenga agua de lluvia.
 
 # Over that list.
 hole-rows-heading = Centros de los agujeros desde una esquina, fila por fila
@@ -2412,7 +2412,7 @@ item-name-staple = Grapas o tachuelas
 item-name-medium = Sustrato
 
 # Steps of the day of harvest, in this order, down to the edges.
-work-step-pull-boards = Haga flotar las planchas y jálelas hacia un extremo.
+work-step-pull-boards = Haga flotar las planchas y llévelas hacia un extremo.
 
 work-step-cut-heads = Corte las plantas.
 
@@ -2428,7 +2428,7 @@ work-step-add-fertilizer = Añada lo que necesita el próximo cultivo y revuelva
 
 work-step-measure = Mida la CE y el pH.
 
-work-step-inspect = Busque fugas, aire bajo la lona y larvas.
+work-step-inspect = Busque fugas, aire bajo la lona y larvas de mosquito.
 
 work-step-plant = Coloque las macetas con plántulas.
 
@@ -2443,22 +2443,22 @@ build-materials-total = Todo lo que tiene precio
 running-first-fill = El primer llenado requiere { $volume }.
 
 # The same: boards rest on pipes at harvest; so much water lifts them off.
-running-refloat = En la cosecha, con { $volume } más, las planchas vuelven a flotar y se pueden jalar hacia un extremo.
+running-refloat = En la cosecha, con { $volume } más, las planchas vuelven a flotar y se pueden llevar hacia un extremo.
 
 # The same of several tanks. Apart: days from one tank's planting to the next tank's; cycle: days from one planting of a tank to its next.
 running-tanks = { $tanks } tanques por turnos, con { $apart ->
     [one] 1 día
    *[other] { $apart } días
-} entre el trasplante de uno y el del siguiente, y cada uno cada { $cycle } días: cerca de { $heads ->
+} entre el trasplante de uno y el del siguiente, y cada uno cada { $cycle } días: alrededor de { $heads ->
     [one] 1 planta
    *[other] { $heads } plantas
 } por semana.
 
 # The same of one tank.
-running-tank = Con un trasplante cada { $cycle } días: cerca de { $heads ->
+running-tank = Con un trasplante cada { $cycle } días: a la larga, alrededor de { $heads ->
     [one] 1 planta
    *[other] { $heads } plantas
-} por semana a largo plazo.
+} por semana.
 
 ## built
 
@@ -2502,7 +2502,7 @@ built-inputs-uptake = Volumen de una plancha y el agua que la espuma de su tipo 
 
 built-inputs-cuts = Agujeros de { $hole } según la distancia entre plantas y la distancia al borde; láminas comerciales de { $length } × { $width }.
 
-built-inputs-cover = Un vano libre de { $span } bajo { $load }, con un espesor de { $thickness }. Lo más rígido de este material tiene una flecha de { $least }; lo más blando, de { $most }.
+built-inputs-cover = Un vano libre de { $span } bajo { $load }, con un espesor de { $thickness }. El material más rígido de este tipo tiene una flecha de { $least }; el más blando, de { $most }.
 
 frame-inputs-level = Cuánto más bajo que el otro está un extremo del fondo, según su dato.
 
@@ -2510,7 +2510,7 @@ built-inputs-sides = Con { $depth } de solución, cada metro de lado recibe un e
 
 built-inputs-load = Solución: { $solution }; con planchas o cubierta, plantas crecidas y madera: { $total }; sobre la superficie del fondo.
 
-built-equation-sag = La plancha como viga sobre sus tubos, con extremos en voladizo, bajo una carga uniforme: momento flector entre rigidez, sumado dos veces, por la fluencia.
+built-equation-sag = La plancha como viga sobre sus tubos, con extremos en voladizo, bajo una carga uniforme: momento flector dividido entre la rigidez, sumado dos veces, por la fluencia.
 
 built-equation-clear-gap = Espacio de aire menos la flecha, menos la mitad del desnivel: la solución se mantiene horizontal, mientras que los tubos y las planchas siguen la caída del fondo.
 
@@ -2554,11 +2554,11 @@ built-source-load = Arquímedes y la báscula; la carga admisible del lugar solo
 
 built-sure-sag = Con un error de hasta un tercio para la espuma comercial: su módulo varía. No se cuenta lo que sostiene la solución, así que el error queda del lado seguro.
 
-built-sure-clear-gap = La misma certeza que la flecha y el consumo de agua.
+built-sure-clear-gap = Tan seguro como la flecha y el consumo de agua.
 
 built-sure-trim = Es una guía: las plantas crecidas se apoyan en sus vecinas, y las planchas en las suyas.
 
-built-sure-room = La misma certeza que su cinta métrica; la madera y la lona impermeable se mueven con la humedad.
+built-sure-room = Tan seguro como su cinta métrica; la madera y la lona impermeable se mueven con la humedad.
 
 built-sure-ballast = Con un error de hasta una décima parte.
 
@@ -2568,7 +2568,7 @@ built-sure-cuts = Exacto; cada corte de sierra quita de 2 a 4 mm.
 
 built-sure-cover = Con un error de hasta un tercio; la madera contrachapada húmeda tiene más flecha.
 
-built-sure-level = La misma certeza que el nivel que usted use.
+built-sure-level = Tan seguro como el nivel que usted use.
 
 built-sure-sides = Con madera sana, el error queda del lado seguro. No se cuentan tornillos ni uniones.
 
@@ -2582,11 +2582,11 @@ fact-too-few-pipes = { $pipes ->
        *[other] En reposo, una plancha se apoya en { $pipes } tubos y se vuelca. Cada plancha necesita dos debajo.
     }
 
-fact-board-sag = Las planchas en reposo tienen una flecha de { $sag } bajo plantas crecidas, al { $stress } de la resistencia de la espuma; se admite hasta { $limit }.
+fact-board-sag = Las planchas en reposo tienen una flecha de { $sag } bajo plantas crecidas y trabajan al { $stress } de la resistencia de la espuma; se admite una flecha de hasta { $limit }.
 
 fact-board-sag-mend = Mueva los tubos, añada uno o use planchas más gruesas.
 
-fact-clear-gap = Tras { $sag } de flecha y { $floor } por el desnivel del fondo, el espacio de aire húmedo es de { $gap } donde es menor; debe ser de { $least } o más.
+fact-clear-gap = Descontando { $sag } de flecha y { $floor } por el desnivel del fondo, el espacio de aire húmedo es de { $gap } donde es menor; debe ser de { $least } o más.
 
 fact-turns-over = Las plantas crecidas vuelcan las planchas: quedan demasiado altas para ese ancho. Use planchas más anchas o plantas más livianas.
 
@@ -2625,7 +2625,7 @@ fact-cover-props = Los puntales se apoyan en el fondo y miden { $height } de alt
 
 fact-cover-sag-mend = Apuntálela desde abajo.
 
-fact-cover-light = Esta cubierta deja pasar la luz. Ponga encima plástico negro o una segunda capa; si no, crecen algas y los mosquitos encuentran el camino.
+fact-cover-light = Esta cubierta deja pasar la luz. Ponga encima plástico negro o una segunda capa; si no, crecen algas y los mosquitos encuentran por dónde entrar.
 
 fact-floor-level = El fondo tiene un desnivel de { $drop } en { $length }; se admite hasta { $limit }. { $by ->
         [water] Nivélelo con un nivel de agua (una manguera transparente llena de agua) antes de colocar la lona impermeable.
@@ -2636,17 +2636,17 @@ fact-sides = Entre refuerzos, los lados se abomban { $bulge } (se admite hasta {
 
 fact-sides-mend = Ponga más refuerzos o use madera más gruesa, y pida que una persona competente lo revise.
 
-fact-ask-competent-person = { $depth } de solución es mucha profundidad. A partir de unos { $limit }, una persona competente debe revisar los lados y sus uniones antes de que usted llene el tanque.
+fact-ask-competent-person = { $depth } de solución es mucha profundidad. A partir de { $limit }, aproximadamente, una persona competente debe revisar los lados y sus uniones antes de que usted llene el tanque.
 
-fact-do-not-build-there = No lo construya ahí. El tanque pesa { $total } y ejerce sobre el suelo una carga de { $load }.
+fact-do-not-build-there = No lo construya ahí. El tanque pesa { $total } y ejerce una carga de { $load } sobre lo que lo sostiene.
 
-fact-balcony-or-roof = Los balcones, las terrazas y los techos no son para tanques.
+fact-balcony-or-roof = Los balcones, las terrazas elevadas y los techos no son para tanques.
 
 fact-above-rating = El lugar está calculado para soportar solo { $rating }.
 
 fact-rating-unknown = Nadie ha dicho cuánto soporta el lugar.
 
-fact-build-elsewhere = Construya sobre terreno firme y nivelado, o pida a profesionales de ingeniería con licencia que calculen cuánto soporta el lugar, y siga las normas locales.
+fact-build-elsewhere = Construya sobre suelo firme y nivelado, o pida a profesionales de ingeniería con licencia que calculen cuánto soporta el lugar, y cumpla las normas locales.
 
 ## glossary
 
@@ -2696,7 +2696,7 @@ term-never-above-meaning = El nivel más alto al que puede llegar una reposició
 
 term-head = Planta
 
-term-head-meaning = Una planta cortada por encima de su maceta. Su peso es el peso fresco.
+term-head-meaning = Una planta entera, cortada por encima de su maceta. Su peso es el peso fresco.
 
 chapter-boards = Planchas que flotan y luego descansan
 
@@ -2748,7 +2748,7 @@ term-stock-b-meaning = Una solución concentrada de la mezcla y de sulfato de ma
 
 term-ec = CE
 
-term-ec-meaning = Conductividad eléctrica a 25 °C, en milisiemens por centímetro: cuánta sal hay disuelta, no cuál.
+term-ec-meaning = Conductividad eléctrica a 25 °C, en milisiemens por centímetro: cuánta sal hay disuelta, no cuál.
 
 term-alkalinity = Alcalinidad
 
@@ -2784,11 +2784,11 @@ term-succession-meaning = Siembras una tras otra, para que haya plantas cada sem
 
 term-factors = Factor de crecimiento, factor de agua
 
-term-factors-meaning = Números con los que el modelo crece o bebe más o menos que el publicado. Un cultivo que usted siguió los enseña.
+term-factors-meaning = Números que hacen que las plantas del modelo crezcan o beban más o menos que en el publicado. Los enseña un cultivo que usted siguió en un cuaderno.
 
 term-seasons = 100 temporadas así
 
-term-seasons-meaning = El mismo plan vivido muchas veces, con otro estado del tiempo y otras plantas: en cuántas de cada cien sale bien.
+term-seasons-meaning = El mismo plan vivido muchas veces, con otro tiempo y otras plantas: en cuántas de cada cien sale bien.
 
 chapter-air = Aire y luz
 
@@ -2804,7 +2804,7 @@ term-photon-flux-meaning = Cuántos fotones útiles para las plantas llegan a la
 
 term-water-given-off = Agua transpirada
 
-term-water-given-off-meaning = La que las hojas pierden al aire, más con sol, calor y aire seco. Casi toda la solución se va por este camino.
+term-water-given-off-meaning = La que las hojas pierden en el aire, más con sol, calor y aire seco. Casi toda la solución se va por este camino.
 
 term-relative-humidity = Humedad relativa
 
@@ -2820,7 +2820,7 @@ trial-label-replicates = Recipientes de cada variante, o bloques
 
 trial-label-heads-per-unit = Plantas trasplantadas a un recipiente
 
-trial-label-columns = Recipientes uno al lado del otro
+trial-label-columns = Recipientes lado a lado
 
 trial-label-seed = Número con que se hizo el sorteo
 
@@ -2848,15 +2848,15 @@ trial-hint-power = De 50 a 99. Vacío: 80.
 
 trial-hint-confidence = De 50 a { $most }. Vacío: 95.
 
-trial-hint-unit-spread = De { $least } a 100, desviación estándar entre recipientes tratados igual. Vacío: 10, supuesto. Un ensayo anterior la da a conocer.
+trial-hint-unit-spread = De { $least } a 100, desviación estándar entre recipientes tratados igual. Vacío: 10, supuesto. Se conoce por un ensayo anterior.
 
 trial-hint-head-spread = De 0 a 100, desviación estándar entre las plantas de un recipiente. Vacío: 15, supuesto.
 
 trials = ¿Qué da mejor resultado aquí? Un ensayo justo
 
-trials-more = Ponga lado a lado variantes del plan abierto, por ejemplo tres tamaños de tubo. Slackwater sortea sus lugares, imprime etiquetas, guarda lo que usted pesa y dice lo que las cifras permiten afirmar. El ensayo conserva el plan tal como estaba cuando se inició.
+trials-more = Ponga lado a lado variantes del plan abierto, por ejemplo tres tamaños de tubo. Slackwater sortea sus lugares, imprime etiquetas, conserva lo que usted pesa y dice lo que las cifras permiten afirmar. El ensayo conserva el plan tal como estaba cuando se empezó.
 
-new-trial = Iniciar un ensayo de este plan
+new-trial = Empezar un ensayo de este plan
 
 your-trials = Sus ensayos
 
@@ -2888,7 +2888,7 @@ value-heading = Valor
 
 as-planned = Según el plan
 
-note = En qué difiere
+note = Cómo difiere
 
 variant-name = Nombre en las etiquetas
 
@@ -2954,7 +2954,7 @@ container-heading = Recipiente
 
 missing = falta
 
-sample = En la tabla caben una docena de plantas de cada recipiente. Sortee cuáles pesar, o pegue todas.
+sample = En la tabla cabe una docena de plantas de cada recipiente. Sortee cuáles pesar, o pegue todas.
 
 belongs-nowhere = Estas líneas no corresponden a ningún recipiente de este croquis.
 
@@ -3064,7 +3064,7 @@ trial-problem-missing = Complete este dato.
 
 trial-problem-not-a-trial = Esto no es un ensayo: no se puede leer a partir de la línea { $line }.
 
-trial-problem-count = La cantidad de { $got } es demasiado baja o demasiado alta: se permite de { $low } a { $high }.
+trial-problem-count = { $got } está fuera de lo permitido: de { $low } a { $high }.
 
 trial-problem-repeated = «{ $got }» aparece dos veces. Cada nombre debe ser distinto.
 
@@ -3155,7 +3155,7 @@ check-lines-normality-unknown = Hay muy pocos recipientes para comprobar cómo s
 
 check-lines-alike = Las variantes tienen una dispersión parecida (Brown y Forsythe, { $p }).
 
-check-lines-not-alike = Las variantes no tienen una dispersión parecida (Brown y Forsythe, { $p }); por eso se usan el análisis de Welch y las diferencias de Games y Howell, que lo permiten.
+check-lines-not-alike = Las variantes no tienen una dispersión parecida (Brown y Forsythe, { $p }); por eso se usan el análisis de Welch y las diferencias de Games y Howell, que lo tienen en cuenta.
 
 check-lines-not-alike-in-blocks = Las variantes no tienen una dispersión parecida (Brown y Forsythe, { $p }). Dentro de los bloques eso no tiene remedio: tome el resultado con cautela.
 
@@ -3231,13 +3231,13 @@ naive-in-containers = Una prueba que tomara cada una de las { $heads } plantas e
 
 naive-without-containers = Una prueba que tomara cada una de las { $heads } plantas como una repetición afirmaría F = { $f } con { $between } y { $within } grados de libertad, { $p }. Eso sería una mentira: estas plantas no son independientes entre sí.
 
-how-sure = Con cuánta seguridad: si todas las variantes fueran iguales, medias tan separadas como estas aparecerían en { $share } ensayos así.
+how-sure = Qué tan seguro es: si todas las variantes fueran iguales, medias tan separadas como estas aparecerían en { $share } ensayos así.
 
 differs-somewhere = No todas las variantes dan lo mismo, pero no se puede decir cuáles dos difieren: si todas fueran iguales, medias tan separadas aparecerían en { $share } ensayos así.
 
 cannot-be-told = No se puede afirmar ninguna diferencia. Eso no significa que las variantes sean iguales: medias tan separadas aparecen por puro azar en { $share } ensayos así.
 
-trial-finds = Un ensayo de este tamaño y esta dispersión encuentra una diferencia de { $detectable } o más en { $cases } de cada 100 casos y fácilmente pasa por alto las menores; aquí una diferencia tiene una incertidumbre de { $half_width } hacia arriba o hacia abajo.
+trial-finds = Un ensayo de este tamaño y esta dispersión encuentra una diferencia de { $detectable } o más en { $cases } de cada 100 casos y fácilmente pasa por alto las menores; aquí una diferencia tiene una incertidumbre de { $half_width } de más o de menos.
 
 variant-left-out = { $variant } se dejó fuera: { $containers ->
         [one] un solo recipiente con un dato es muy poco.
@@ -3284,7 +3284,7 @@ reading-level-from = Este nivel está
 
 reading-ec = CE
 
-reading-ec-hint = A 25 °C, como la muestran los medidores.
+reading-ec-hint = A 25 °C, como la muestran los medidores.
 
 reading-temperature = Temperatura de la solución
 
@@ -3451,7 +3451,7 @@ seasons-weighed = { $seasons } temporadas evaluadas hasta ahora.
 
 crop-closed = Este cultivo está cerrado.
 
-crop-closed-with = Este cultivo está cerrado. Consumió { $water } de plantas frescas.
+crop-closed-with = Este cultivo está cerrado. Consumió { $water } de peso fresco.
 
 pace-endless = { $basis ->
     [plan] Solo según el plan, la solución no se agota.
@@ -3485,18 +3485,18 @@ pace-same-day = { $basis ->
 }
 
 lasts-in-seasons = { $basis ->
-    [plan] La solución dura hasta la cosecha en { $lasts } de 100 temporadas.
-   *[readings] La solución dura hasta la cosecha en { $lasts } de 100 temporadas que concuerdan con sus lecturas.
+    [plan] La solución dura hasta la cosecha en { $lasts } de cada 100 temporadas.
+   *[readings] La solución dura hasta la cosecha en { $lasts } de cada 100 temporadas que concuerdan con sus lecturas.
 }
 
 seasons-that-agree = De { $seasons } temporadas del plan, las que concuerdan con sus lecturas equivalen a { $worth ->
-    [one] 1 igualmente probable.
-   *[other] { $worth } igualmente probables.
+    [one] 1 temporada igualmente probable.
+   *[other] { $worth } temporadas igualmente probables.
 }
 
 seasons-drawn-anew = Pocas de las { $seasons } temporadas del plan concuerdan con sus lecturas: juntas equivalen a { $worth ->
-        [one] 1 igualmente probable.
-       *[other] { $worth } igualmente probables.
+        [one] 1 temporada igualmente probable.
+       *[other] { $worth } temporadas igualmente probables.
     } Por eso se sortearon otras { $seasons } que sí concuerdan.
 
 solution-ends = La solución se agota
@@ -3517,11 +3517,11 @@ top-up-add = Añada { $amount }
 
 top-up-raw-water = A cada recipiente, como agua de origen: la solución llega al final con suficiente concentración.
 
-top-up-mixed = A cada recipiente, como solución preparada con el { $percent } % de las dosis por litro del plan: CE { $ec }.
+top-up-mixed = A cada recipiente, como solución preparada con el { $percent }% de las dosis por litro del plan: CE { $ec }.
 
-top-up-ceiling = El nivel, nunca por encima de { $depth } bajo el borde. Hasta ahí abajo se han formado raíces aéreas, y se ahogan si quedan cubiertas.
+top-up-ceiling = El nivel nunca debe subir a menos de { $depth } del borde. Hasta ahí abajo se han formado raíces aéreas, y se ahogan si quedan cubiertas.
 
-top-up-not-enough = La cantidad que daría seguridad es { $needed }. Ahora no debe añadirse más: deje bajar el nivel, léalo y vuelva a añadir.
+top-up-not-enough = Para tener seguridad haría falta añadir { $needed }. Ahora no debe entrar más: deje bajar el nivel, léalo y vuelva a añadir.
 
 add-nothing = No añada nada ahora
 
@@ -3542,7 +3542,7 @@ water-measured = Agua por peso de plantas frescas, según lo medido: un recipien
    *[other] { $heads } plantas pesaron { $mass } en promedio.
 }
 
-factor-learnt = { $factor }: { $was } en este plan, { $now } según sus lecturas; con un 95 % de probabilidad, entre { $low } y { $high }.
+factor-learnt = { $factor }: { $was } en este plan, { $now } según sus lecturas; con un 95% de probabilidad, entre { $low } y { $high }.
 
 taught = Lo que enseñó este cultivo
 
