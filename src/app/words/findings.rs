@@ -11,6 +11,7 @@ use super::say::*;
 use crate::advice::{Fact, Finding, Mend, MendWay, Saturation, Weight};
 use crate::plan::{Dimension, UnitSystem};
 use crate::science::raw_water::Item;
+use crate::season::MajorNutrient;
 
 /// How a finding is headed, for those who do not see its mark.
 pub fn weight(weight: Weight) -> &'static str {
@@ -116,7 +117,11 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 }
                 .text(),
             };
-            sentences([Some(short), Some(finding_short_more().to_owned())])
+            let more = match which {
+                MajorNutrient::Calcium => finding_short_calcium(),
+                _ => finding_short_more(),
+            };
+            sentences([Some(short), Some(more.to_owned())])
         }
         Fact::NutrientsLast => finding_nutrients_last().to_owned(),
         Fact::StrongAtEnd {

@@ -28,6 +28,7 @@ pub fn chapters() -> [Chapter; 5] {
                 (term_water_roots(), term_water_roots_meaning()),
                 (term_never_above(), term_never_above_meaning()),
                 (term_head(), term_head_meaning()),
+                (term_charge(), term_charge_meaning()),
             ],
         },
         Chapter {

@@ -996,7 +996,7 @@ hint-turnaround-days = Leave empty for 2 days.
 
 hint-label-nitrogen = Copy every line from the bag. What it does not list stays empty or 0.
 
-hint-target-conductivity = { $low } to { $high } mS/cm is usual for leafy greens in one charge.
+hint-target-conductivity = { $low } to { $high } mS/cm is usual for leafy greens in one charge. No meter? Choose nitrogen above: a scale is enough.
 
 hint-target-nitrogen = 100 to 200 mg/L is usual for leafy greens.
 
@@ -1048,7 +1048,7 @@ hint-carbon-dioxide = About 420 ppm outdoors.
 
 hint-climate-kind = Fills in the figures below. Change any of them.
 
-hint-blend = Fills in a typical label below. Copy the figures from your own bag.
+hint-blend = Fills in a typical label below. Copy the figures from your own bag. Few blends hold calcium: rain or soft water needs calcium nitrate beside them, as stock A.
 
 hint-pipe = True outside diameters, not nominal sizes.
 
@@ -1655,6 +1655,9 @@ finding-short = Too little { $nutrient } in the charge: { $supply } against { $n
 finding-short-from-day = Too little { $nutrient } in the charge from day { $day } on: { $supply } against { $need } that the crop takes.
 
 # After either of the two before.
+finding-short-calcium = Most blends hold no calcium; calcium nitrate brings it. Choose stock solutions A and B, or single salts.
+
+# After either of the two before, where it is not calcium.
 finding-short-more = A stronger solution, another blend or different water must bring the rest.
 
 finding-nutrients-last = Nitrogen, phosphorus, potassium, calcium and magnesium last to harvest.
@@ -2200,7 +2203,7 @@ watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wa
 card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.
 
 # Under "Prepare", for a container with a cover.
-card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight; cover with holes for the net pots.
+card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight, with holes or a neck that the net pots fit.
 
 # Under "Prepare"; each: plants on one board.
 card-prepare-pots-on-boards = { $plants ->
@@ -3304,6 +3307,11 @@ term-nutrient-solution = Nutrient solution
 
 # Its meaning.
 term-nutrient-solution-meaning = Water with all the fertilizer dissolved in it.
+
+term-charge = Charge
+
+# Its meaning.
+term-charge-meaning = One filling of a container: all the water and all the fertilizer that a crop gets.
 
 term-moist-air-gap = Moist air gap
 

@@ -837,7 +837,7 @@ hint-turnaround-days = Déjelo vacío para usar 2 días.
 
 hint-label-nitrogen = Copie cada línea de la bolsa. Lo que no figura en ella queda vacío o en 0.
 
-hint-target-conductivity = Lo habitual para hortalizas de hoja con una sola carga es de { $low } a { $high } mS/cm.
+hint-target-conductivity = Lo habitual para hortalizas de hoja con una sola carga es de { $low } a { $high } mS/cm. ¿No tiene medidor? Elija arriba nitrógeno: basta una balanza.
 
 hint-target-nitrogen = Lo habitual para hortalizas de hoja es de 100 a 200 mg/L.
 
@@ -889,7 +889,7 @@ hint-carbon-dioxide = Cerca de 420 ppm al aire libre.
 
 hint-climate-kind = Rellena los datos de abajo. Puede cambiar cualquiera.
 
-hint-blend = Rellena abajo una etiqueta típica. Copie los datos de su propia bolsa.
+hint-blend = Rellena abajo una etiqueta típica. Copie los datos de su propia bolsa. Pocas mezclas contienen calcio: el agua de lluvia o blanda necesita además nitrato de calcio, como solución madre A.
 
 hint-pipe = Diámetros exteriores reales, no tamaños nominales.
 
@@ -1338,6 +1338,8 @@ finding-short = Falta { $nutrient } en la carga: contiene { $supply } y el culti
 
 finding-short-from-day = Desde el día { $day } falta { $nutrient } en la carga: contiene { $supply } y el cultivo toma { $need }.
 
+finding-short-calcium = La mayoría de las mezclas no contiene calcio; lo aporta el nitrato de calcio. Elija soluciones madre A y B, o sales simples.
+
 finding-short-more = El resto debe venir de una solución más concentrada, de otra mezcla o de otra agua.
 
 finding-nutrients-last = El nitrógeno, el fósforo, el potasio, el calcio y el magnesio alcanzan hasta la cosecha.
@@ -1752,7 +1754,7 @@ watch-lines-4 = Limo pardo o mal olor en las raíces: saque la planta y lave el 
 
 card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; planchas lavadas, tubos colocados y nivelados.
 
-card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; cubierta con agujeros para las macetas de rejilla.
+card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz, con agujeros o cuello donde encajen las macetas de rejilla.
 
 card-prepare-pots-on-boards = { $plants ->
     [one] 1 maceta de rejilla con sustrato mojado y una plántula, { $each } por plancha.
@@ -2677,6 +2679,10 @@ term-fill-mark-meaning = El nivel hasta el que se llena antes de trasplantar. Ah
 term-nutrient-solution = Solución nutritiva
 
 term-nutrient-solution-meaning = Agua con todo el fertilizante disuelto en ella.
+
+term-charge = Carga
+
+term-charge-meaning = Un llenado del recipiente: toda el agua y todo el fertilizante que recibe un cultivo.
 
 term-moist-air-gap = Espacio de aire húmedo
 
