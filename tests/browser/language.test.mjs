@@ -3,13 +3,14 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { clipped, languagesOf, markedSite, unmarked } from "./languages.mjs";
+import { clipped, inSpanish, languagesOf, markedSite, unmarked } from "./languages.mjs";
 import { print } from "./print.mjs";
 import { DESKTOP, launch, PHONE, startServer } from "./rig.mjs";
 import { EXAMPLES, Screen, STEPS, STORE } from "./screen.mjs";
 import { NotebookScreen, READINGS } from "./notebooks.mjs";
 import { SYSTEMS } from "./systems.mjs";
 import { TABLE, TANK, TrialScreen } from "./trials.mjs";
+import { violations } from "./violations.mjs";
 
 const NARROW = { width: 320, height: 800 };
 const SPANISH = { context: { locale: "es-ES" } };
@@ -252,6 +253,39 @@ for (const viewport of [NARROW, PHONE]) {
     }
   });
 }
+
+test("a trial and a notebook in Spanish, ounces and gallons: nothing is cut off, nothing bars anybody", async (t) => {
+  const options = { viewport: NARROW, context: { locale: "es-US" } };
+  const look = async (screen, state) => {
+    assert.deepEqual(await clipped(screen.page), [], state);
+    assert.equal(await screen.overflows(), false, state);
+    assert.deepEqual(await violations(screen), [], state);
+  };
+  const trial = inSpanish(await TrialScreen.open(t, options));
+  await trial.openExample("floating_boards");
+  await trial.chooseUnits("metric");
+  await trial.enter(TANK);
+  await trial.begin();
+  await trial.layOut();
+  await trial.paste(TABLE);
+  await trial.page.locator(".measure").first().waitFor();
+  await look(trial, "trial, metric");
+  await trial.chooseUnits("us");
+  await look(trial, "trial, US customary");
+  assert.match(await trial.trial.innerText(), /\d oz/);
+
+  const notebook = inSpanish(await NotebookScreen.open(t, options));
+  await notebook.openExample("bucket");
+  await notebook.chooseUnits("metric");
+  await notebook.begin();
+  for (const reading of READINGS.slice(0, 3)) await notebook.read(reading);
+  await notebook.page.locator(".forecast:not(.stale)").waitFor({ timeout: 60_000 });
+  await look(notebook, "notebook, metric");
+  await notebook.chooseUnits("us");
+  await notebook.page.locator(".forecast:not(.stale)").waitFor({ timeout: 60_000 });
+  await look(notebook, "notebook, US customary");
+  assert.match(await notebook.notebook.innerText(), /pulg/);
+});
 
 test("the card fits one page in both languages and systems of units", async (t) => {
   for (const locale of ["es-ES", "es-US"]) {

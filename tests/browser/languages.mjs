@@ -14,6 +14,17 @@ export function languagesOf(folder = DIST) {
   return JSON.parse(unescaped(/data-texts="([^"]*)"/.exec(readFileSync(join(folder, "index.html"), "utf8"))[1]));
 }
 
+/** The same buttons under their Spanish names. */
+export function inSpanish(screen) {
+  const languages = languagesOf();
+  const [en, es] = ["en", "es"].map((key) => readFileSync(join(DIST, languages[key].file), "utf8").split("\n"));
+  screen.button = (name) => {
+    if (!en.includes(name)) throw new Error(`no text is '${name}'`);
+    return screen.page.getByRole("button", { name: es[en.indexOf(name)], exact: true });
+  };
+  return screen;
+}
+
 /**
  * Serves the page with every English text between ⟦ and ⟧. What is put into a text stands outside of
  * them, so that a word which is put in without being a text of the language shows.
