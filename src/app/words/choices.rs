@@ -17,7 +17,7 @@ use crate::catalog::timber::{Timber, TimberSeries};
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{
     AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dimension, Dosing, Entry, LabelPlan,
-    Method, Pattern, PipeEnds, Shape, StandsOn, StrengthBy, UnitSystem, WaterKind,
+    Method, Pattern, PipeEnds, Shape, StandsOn, StrengthBy, UnitSystem, WaterKind, figure,
 };
 
 /// A choice that has a name.
@@ -178,9 +178,9 @@ impl Called for Timber {
         let figures = self.figures();
         let (thick, wide) = figures.nominal;
         let (thick, wide) = (number(thick), number(wide));
-        let size = [figures.thickness_mm, figures.width_mm]
-            .map(|mm| show(Dimension::SmallLength, mm, units))
-            .join(" × ");
+        let true_thick = figure(Dimension::SmallLength, figures.thickness_mm, units);
+        let true_wide = show(Dimension::SmallLength, figures.width_mm, units);
+        let size = format!("{} × {true_wide}", number(true_thick.text));
         match (figures.series, units) {
             (TimberSeries::Metric, UnitSystem::Metric) => format!("{thick} × {wide} mm"),
             (TimberSeries::Metric, UnitSystem::UsCustomary) => {
@@ -252,7 +252,7 @@ impl Called for PotChoice {
         let (units, size) = (units.key(), &number("7.5"));
         match self {
             Self::Small => pot_choice_small(units),
-            Self::Medium => PotChoiceMedium { units, size }.text(),
+            Self::Medium => PotChoiceMedium { size, units }.text(),
             Self::Deep => PotChoiceDeep { units, width: size }.text(),
         }
     }

@@ -2164,7 +2164,7 @@ what-to-print = Qué imprimir
 template-too-large = Esta plancha es demasiado grande para una plantilla de papel. Marque sus agujeros con las medidas de la hoja de construcción.
 
 # Beside the check bar.
-template-bar = { $length }. Si no mide eso, imprima de nuevo al 100%.
+template-bar = { $length }. Si no, imprima de nuevo al 100%.
 
 # How pages meet.
 template-join = Corte por el marco. Una donde coincidan las letras y sigan los trazos inclinados. Línea gruesa: borde.
