@@ -155,14 +155,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .child(
                     el("section")
                         .child(el("h3").child(words::card_watch()))
-                        .child(
-                            el("ul").child(list(
-                                words::watch_lines()
-                                    .iter()
-                                    .map(|line| (*line).to_owned())
-                                    .collect(),
-                            )),
-                        ),
+                        .child(el("ul").child(list(words::watch_lines(units).to_vec()))),
                 )
                 .child(
                     el("section")
@@ -204,7 +197,7 @@ fn amount(outcome: &Outcome, units: UnitSystem) -> (usize, usize) {
     let lists = [
         words::card_prepare(outcome, units),
         words::card_mix(outcome, units),
-        words::watch_lines().map(str::to_owned).to_vec(),
+        words::watch_lines(units).to_vec(),
         cautions,
     ];
     let letters = lists

@@ -80,7 +80,7 @@ pub fn group(outcome: &Outcome, units: UnitSystem) -> Node {
         .child(el("h3").child(words::group_each()))
         .child(el("ol").child(items(words::card_mix(outcome, units))))
         .child(el("h3").child(words::card_cautions()))
-        .child(el("ul").child(items(words::group_care())))
+        .child(el("ul").child(items(words::group_care(units))))
 }
 
 /// A line for each week: what is expected, and room for what is read.

@@ -1,6 +1,8 @@
 //! The first page: four ready plans, or a start of one's own.
 
-use crate::app::browser::dom::{Node, button, el, given, several};
+use leptos::prelude::*;
+
+use crate::app::browser::dom::{Node, button, el, given, live, several};
 
 use super::state::app;
 use super::words;
@@ -29,7 +31,9 @@ pub fn welcome() -> Node {
                                 .on("click", move || app.add_example(example))
                                 .child(sketch(example))
                                 .child(el("strong").child(words::example(example)))
-                                .child(el("span").child(words::example_more(example))),
+                                .child(el("span").child(live(move || {
+                                    words::example_more(example, app.units.get())
+                                }))),
                         )
                     })
                     .collect::<Node>(),

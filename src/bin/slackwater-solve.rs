@@ -26,7 +26,7 @@ use slackwater::advice::{
 };
 use slackwater::catalog::Keyed;
 use slackwater::plan::notebook::{Notebook, NotebookRefusal, readings_from_csv};
-use slackwater::plan::{Example, IonList, IonProblem, Plan, check};
+use slackwater::plan::{Example, IonList, IonProblem, Plan, UnitSystem, check};
 use slackwater::solve;
 use slackwater::trial::{self, Trial, solve_trial};
 
@@ -217,7 +217,7 @@ fn materials(text: std::io::Result<String>) -> ExitCode {
     match text {
         Err(error) => misunderstood(&error.to_string()),
         Ok(text) => match Plan::from_json(&text).and_then(|plan| solve(&plan)) {
-            Ok(outcome) => print(materials_csv(&outcome).trim_end()),
+            Ok(outcome) => print(materials_csv(&outcome, UnitSystem::Metric).trim_end()),
             Err(problems) => refuse(&problems),
         },
     }

@@ -254,11 +254,11 @@ fields! {
         /// Price of one such sheet.
         SheetPrice = build.sheet_price, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a metre of pipe.
-        PipePrice = build.pipe_price_per_m, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        PipePrice = build.pipe_price_per_m, PriceOfLength, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a metre of timber.
-        TimberPrice = build.timber_price_per_m, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        TimberPrice = build.timber_price_per_m, PriceOfLength, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a square metre of liner.
-        LinerPrice = build.liner_price_per_m2, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
+        LinerPrice = build.liner_price_per_m2, PriceOfArea, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
         /// Price of a net pot.
         PotPrice = build.pot_price, Money, 0.0..=1_000_000.0, usual 0.0..=1_000_000.0;
 

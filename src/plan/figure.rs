@@ -39,7 +39,8 @@ pub fn figure(dimension: Dimension, saved: f64, system: UnitSystem) -> Figure {
     let us = system == UnitSystem::UsCustomary;
     let shown = |text: String| Figure { text, symbol };
     match dimension {
-        Dimension::Length | Dimension::SmallLength if us => shown(eighths(value)),
+        Dimension::Length if us => shown(eighths(value)),
+        Dimension::SmallLength if us => shown(thirty_seconds_or_eighths(value)),
         Dimension::Length | Dimension::DailyRadiation | Dimension::Latitude => {
             shown(decimals(value, 1))
         }
@@ -61,24 +62,35 @@ pub fn figure(dimension: Dimension, saved: f64, system: UnitSystem) -> Figure {
         Dimension::Mass | Dimension::SmallLength => {
             shown(decimals(value, usize::from(value < 10.0)))
         }
-        Dimension::Conductivity | Dimension::Price | Dimension::Money | Dimension::Fine => {
-            shown(decimals(value, 2))
-        }
-        Dimension::WaterUse | Dimension::Factor => shown(significant_decimals(value, 2)),
-        Dimension::Concentration | Dimension::Percent | Dimension::DailyLight => {
-            shown(significant_decimals(value, 2))
-        }
+        Dimension::Conductivity
+        | Dimension::Price
+        | Dimension::PriceOfLength
+        | Dimension::PriceOfArea
+        | Dimension::Money
+        | Dimension::Fine => shown(decimals(value, 2)),
+        Dimension::WaterUse
+        | Dimension::Factor
+        | Dimension::Concentration
+        | Dimension::Percent
+        | Dimension::DailyLight
+        | Dimension::Density
+        | Dimension::Stress => shown(significant_decimals(value, 2)),
         Dimension::Temperature
         | Dimension::Hours
         | Dimension::Weight
         | Dimension::Run
-        | Dimension::Area => shown(decimals(value, usize::from(value.abs() < 10.0))),
+        | Dimension::Area
+        | Dimension::StockStrength => shown(decimals(value, usize::from(value.abs() < 10.0))),
+        // Three digits.
+        Dimension::Force | Dimension::Moment => {
+            let places = usize::from(value.abs() < 100.0) + usize::from(value.abs() < 10.0);
+            shown(decimals(value, places))
+        }
         Dimension::Elevation
         | Dimension::PhotonFlux
         | Dimension::Days
         | Dimension::CarbonDioxide
         | Dimension::Count
-        | Dimension::StockStrength
         | Dimension::FloorLoad
         | Dimension::Date => shown(decimals(value, 0)),
     }
@@ -148,17 +160,38 @@ fn significant_decimals(value: f64, digits: usize) -> String {
 /// To the nearest eighth, as a tape measure shows it.
 fn eighths(value: f64) -> String {
     const FRACTIONS: [&str; 8] = ["", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
+    parts(value, FRACTIONS)
+}
+
+/// To the nearest eighth; what is less than one to the nearest thirty-second, as a ruler shows it.
+fn thirty_seconds_or_eighths(value: f64) -> String {
+    const FRACTIONS: [&str; 32] = {
+        let mut all = [""; 32];
+        (all[1], all[2], all[3]) = ("1/32", "1/16", "3/32");
+        all
+    };
+    // Half a thirty-second below an eighth.
+    if value.abs() < 3.5 / 32.0 {
+        parts(value, FRACTIONS)
+    } else {
+        eighths(value)
+    }
+}
+
+/// To the nearest of so many parts, named by `fractions`.
+fn parts<const N: usize>(value: f64, fractions: [&str; N]) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
-    let all = (value.abs() * 8.0).round();
-    let whole = (all / 8.0).floor();
+    let parts = N as f64;
+    let all = (value.abs() * parts).round();
+    let whole = (all / parts).floor();
     #[expect(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,
-        reason = "a whole number from 0 to 7"
+        reason = "a whole number below the number of parts"
     )]
-    let fraction = FRACTIONS[((all - whole * 8.0) as usize).min(7)];
+    let fraction = fractions[((all - whole * parts) as usize).min(N - 1)];
     let sign = if value < 0.0 && all > 0.0 { "−" } else { "" };
     match (whole, fraction) {
         (0.0, "") => "0".to_owned(),
@@ -171,6 +204,7 @@ fn eighths(value: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalog::Keyed;
 
     fn shown(dimension: Dimension, saved: f64, system: UnitSystem) -> String {
         figure(dimension, saved, system)
@@ -203,5 +237,40 @@ mod tests {
         assert_eq!(us(0.3), "1/8 in");
         assert_eq!(us(-2.54 * 0.5), "−1/2 in");
         assert_eq!(us(0.0), "0 in");
+    }
+
+    #[test]
+    fn small_lengths_come_in_thirty_seconds_below_an_eighth() {
+        let us = |saved| shown(Dimension::SmallLength, saved, UnitSystem::UsCustomary);
+        assert_eq!(us(0.3), "0 in");
+        assert_eq!(us(0.8), "1/32 in");
+        assert_eq!(us(1.6), "1/16 in");
+        assert_eq!(us(-2.4), "−3/32 in");
+        assert_eq!(us(2.8), "1/8 in");
+        assert_eq!(us(3.2), "1/8 in");
+        assert_eq!(us(46.0), "1 3/4 in");
+        assert_eq!(us(25.4), "1 in");
+    }
+
+    #[test]
+    fn forces_stresses_and_strengths_are_rounded_alike_in_both_systems() {
+        let both = |dimension, saved| {
+            UnitSystem::ALL
+                .iter()
+                .map(|&system| shown(dimension, saved, system))
+                .collect::<Vec<_>>()
+        };
+        assert_eq!(both(Dimension::Force, 176.7), ["177 N", "39.7 lbf"]);
+        assert_eq!(
+            both(Dimension::Moment, 13.0755),
+            ["13.1 N·m", "9.64 lbf·ft"]
+        );
+        assert_eq!(both(Dimension::Stress, 1.23), ["1.2 MPa", "178 psi"]);
+        assert_eq!(both(Dimension::Density, 25.0), ["25 kg/m³", "1.6 lb/ft³"]);
+        assert_eq!(
+            both(Dimension::StockStrength, 72.0),
+            ["72 g/L", "9.6 oz/gal"]
+        );
+        assert_eq!(both(Dimension::PriceOfLength, 4.2), ["4.2 /m", "1.28 /ft"]);
     }
 }

@@ -2,11 +2,13 @@
 
 use super::choice::{AcidChoice, Method, Shape};
 use super::model::Plan;
-use super::{Entry, Field, Pick};
+use super::{Entry, Field, Pick, UnitSystem};
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
+use crate::catalog::pipes::PipeChoice;
 use crate::catalog::pots::PotChoice;
 use crate::catalog::shelters::Shelter;
+use crate::catalog::timber::Timber;
 use crate::catalog::vessels::{VesselChoice, VesselFigures};
 use crate::science::label::Label;
 use crate::science::units::Ratio;
@@ -80,6 +82,35 @@ impl Plan {
             }
         };
         self.container.shape = Pick::Known(shape);
+    }
+
+    /// Puts sizes that the shops of a system of units sell in the place of their like: pipes, timber,
+    /// boards and the sheets they are cut from. For a new plan only; one that somebody has filled in
+    /// keeps what it says.
+    ///
+    /// ```
+    /// use slackwater::plan::{Example, UnitSystem};
+    /// let mut plan = Example::Bucket.plan();
+    /// plan.choose_sizes(UnitSystem::Metric);
+    /// assert_eq!(plan, Example::Bucket.plan());
+    /// ```
+    pub fn choose_sizes(&mut self, units: UnitSystem) {
+        if units == UnitSystem::Metric {
+            return;
+        }
+        self.container.pipe = Pick::Known(PipeChoice::Drain4);
+        self.build.timber = Pick::Known(Timber::Us2x8);
+        // Sheets of 8 by 4 feet, quartered, an inch thick.
+        self.set_all(
+            [
+                Field::SheetLength,
+                Field::SheetWidth,
+                Field::BoardLength,
+                Field::BoardWidth,
+                Field::BoardThickness,
+            ],
+            [243.84, 121.92, 121.92, 60.96, 2.54],
+        );
     }
 
     /// Writes the measures of a common net pot.
@@ -210,4 +241,32 @@ impl Plan {
 /// A catalog figure without the trailing digits that a change of units leaves.
 fn tidy(value: f64) -> f64 {
     (value * 1e6).round() / 1e6
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::Example;
+
+    #[test]
+    fn a_new_plan_in_us_units_gets_the_sizes_of_us_shops() {
+        let mut plan = Example::Bucket.plan();
+        plan.choose_sizes(UnitSystem::UsCustomary);
+        assert_eq!(plan.container.pipe, Pick::Known(PipeChoice::Drain4));
+        assert_eq!(plan.build.timber, Pick::Known(Timber::Us2x8));
+        for (field, inches) in [
+            (Field::SheetLength, "96"),
+            (Field::SheetWidth, "48"),
+            (Field::BoardLength, "48"),
+            (Field::BoardWidth, "24"),
+            (Field::BoardThickness, "1"),
+        ] {
+            let dimension = field.limits().expect("a number").dimension;
+            let Some(Entry::Number(value)) = field.entry(&plan) else {
+                panic!("{field:?} is no number");
+            };
+            assert_eq!(dimension.text(*value, UnitSystem::UsCustomary), inches);
+        }
+        assert!(crate::solve(&plan).is_ok(), "the new plan is sound");
+    }
 }

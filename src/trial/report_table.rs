@@ -163,11 +163,11 @@ mod tests {
 
     #[test]
     fn other_units_scale_figures_once_and_squares_twice() {
+        // Exact by definition (NIST SP 811, appendix B): 28.349523125 g an ounce.
+        const OUNCE: f64 = 28.349_523_125;
         let outcome = solve_trial(&example()).expect("sound");
         let [metric, us] = [UnitSystem::Metric, UnitSystem::UsCustomary]
             .map(|units| report_table(&outcome, units));
-        // Exact by definition (NIST SP 811, appendix B): 28.349523125 g an ounce.
-        const OUNCE: f64 = 28.349_523_125;
         // The last bits of a few products.
         let close = |a: f64, b: f64| assert!((a - b).abs() <= 1e-12 * b.abs(), "{a} for {b}");
         for (a, b) in rows(&metric, "mean").iter().zip(rows(&us, "mean")) {

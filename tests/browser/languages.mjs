@@ -54,8 +54,8 @@ export async function markedSite(t) {
 
 /** Letters that may stand outside of a marked text: units, symbols, formulae, grades, names of files. */
 const NO_LANGUAGE = [
-  /\b(µmol\/m²\/s|MJ\/m²|kWh\/m²|mol\/m²|mmol\/kg|kg\/m²|lb\/ft²|mg\/L|g\/L|oz\/gal|lb\/gal|L\/kg|gal\/lb|µS\/cm|mS\/cm|fl oz|ppm)/g,
-  /(?<=[\d\s(/]|^)(cm|mm|km|m²|m³|m|mL|L|kg|mg|g|h|in|ft²|ft|gal|lb|oz|qt|pH|kPa|N|kN|MPa|GPa|m)(?=[\s.,;:)/×·–]|$)/g,
+  /\b(µmol\/m²\/s|MJ\/m²|kWh\/m²|mol\/m²|mmol\/kg|kg\/m²|kg\/m³|lb\/ft²|mg\/L|g\/L|oz\/gal|lb\/gal|L\/kg|gal\/lb|µS\/cm|mS\/cm|fl oz|ppm)/g,
+  /(?<=[\d\s(/]|^)(cm|mm|km|m²|m³|m|mL|L|kg|mg|g|h|in|ft²|ft|gal|lb|oz|qt|pH|kPa|N|kN|MPa|GPa|psi|lbf|m)(?=[\s.,;:)/×·–]|$)/g,
   /°[CF]/g,
   /\b(PVC|ABS|HDPE|PE|XPS|EPS|UV|LED)\b/g,
   // Formulae of ions and salts.

@@ -7,7 +7,7 @@ use crate::advice::outcome::{
 use crate::catalog::Keyed;
 use crate::catalog::covers::CoverMaterial;
 use crate::catalog::pots::WET_MEDIUM_DENSITY;
-use crate::plan::{Build, PipeEnds, Sound};
+use crate::plan::{Build, Dimension, PipeEnds, Sound, UnitSystem};
 use crate::science::units::length::meter;
 use crate::science::units::mass::kilogram;
 use crate::season::Tank;
@@ -170,17 +170,21 @@ pub fn materials(
 }
 
 /// The list of materials of an outcome as CSV (RFC 4180): one heading line, then a line for each
-/// item, with its key, quantity, unit, sizes in mm and prices. Nothing but the heading where nothing
-/// is built.
+/// item, with its key, quantity, unit, sizes and prices, in the units of a system; the headings of
+/// the sizes name theirs. Nothing but the heading where nothing is built.
 ///
 /// ```
-/// use slackwater::{advice::materials_csv, plan::Example, solve};
+/// use slackwater::{advice::materials_csv, plan::{Example, UnitSystem}, solve};
 /// let outcome = solve(&Example::FloatingBoards.plan()).expect("a ready plan is sound");
-/// assert!(materials_csv(&outcome).contains("net_pot,144,piece"));
+/// assert!(materials_csv(&outcome, UnitSystem::Metric).contains("net_pot,144,piece"));
 /// ```
-pub fn materials_csv(outcome: &Outcome) -> String {
-    let mut csv =
-        "item,quantity,unit,size_1_mm,size_2_mm,size_3_mm,unit_price,price\r\n".to_owned();
+pub fn materials_csv(outcome: &Outcome, units: UnitSystem) -> String {
+    let length = Dimension::SmallLength.symbol(units);
+    let sizes = [1, 2, 3].map(|number| format!("size_{number}_{length}"));
+    let mut csv = format!(
+        "item,quantity,unit,{},unit_price,price\r\n",
+        sizes.join(",")
+    );
     let items = outcome
         .build
         .as_ref()
@@ -190,24 +194,89 @@ pub fn materials_csv(outcome: &Outcome) -> String {
         let number = |value: f64| format!("{}", libm::round(value * 100.0) / 100.0);
         let size = |value: f64| {
             if value > 0.0 {
-                number(value)
+                number(Dimension::SmallLength.in_system(value, units))
             } else {
                 String::new()
             }
         };
         let price = |price: Option<f64>| price.map(number).unwrap_or_default();
+        let (one, unit) = sold_by(item.unit, units);
         let cells = [
             item.item.key().to_owned(),
-            number(item.quantity),
-            item.unit.key().to_owned(),
+            number(item.quantity / one),
+            unit.to_owned(),
             size(item.size_mm.0),
             size(item.size_mm.1),
             size(item.size_mm.2),
-            price(item.unit_price),
+            price(item.unit_price.map(|price| price * one)),
             price(item.price),
         ];
         csv.push_str(&cells.join(","));
         csv.push_str("\r\n");
     }
     csv
+}
+
+/// How much the unit is that an item is sold by in a system, in the unit of its quantity, and its key.
+fn sold_by(unit: ItemUnit, units: UnitSystem) -> (f64, &'static str) {
+    let (dimension, customary) = match (unit, units) {
+        (ItemUnit::Piece, _) | (_, UnitSystem::Metric) => return (1.0, unit.key()),
+        (ItemUnit::Metre, _) => (Dimension::Run, "foot"),
+        (ItemUnit::SquareMetre, _) => (Dimension::Area, "square_foot"),
+        (ItemUnit::Kilogram, _) => (Dimension::Weight, "pound"),
+        (ItemUnit::Litre, _) => (Dimension::Volume, "gallon"),
+    };
+    (dimension.saved(1.0, units), customary)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::{Entry, Example};
+
+    #[test]
+    fn the_table_in_us_units_is_the_metric_one_converted() {
+        let mut plan = Example::FloatingBoards.plan();
+        plan.build.pipe_price_per_m = Entry::Number(5.0);
+        plan.build.liner_price_per_m2 = Entry::Number(2.0);
+        let outcome = crate::solve(&plan).expect("a ready plan is sound");
+        let [metric, us] = UnitSystem::ALL
+            .iter()
+            .map(|&units| {
+                let csv = materials_csv(&outcome, units);
+                csv.lines()
+                    .map(|line| line.split(',').map(str::to_owned).collect::<Vec<_>>())
+                    .collect::<Vec<_>>()
+            })
+            .collect::<Vec<_>>()
+            .try_into()
+            .expect("two systems");
+        assert_eq!((&*metric[0][3], &*us[0][3]), ("size_1_mm", "size_1_in"));
+        let mut seen = 0;
+        for (a, b) in metric.iter().zip(&us).skip(1) {
+            // NIST Handbook 44, appendix C; exact.
+            let factor = match (&*a[2], &*b[2]) {
+                ("piece", "piece") => 1.0,
+                ("metre", "foot") => 0.3048,
+                ("square_metre", "square_foot") => 0.092_903_04,
+                ("kilogram", "pound") => 0.453_592_37,
+                ("litre", "gallon") => 3.785_411_784,
+                other => panic!("{other:?}"),
+            };
+            let number = |cell: &str| cell.parse::<f64>().unwrap_or_default();
+            // Each is written to the hundredth.
+            let near = |a: f64, b: f64, factor: f64| {
+                assert!(
+                    (a - b * factor).abs() <= 0.005 * (1.0 + factor) + 1e-9,
+                    "{a} {b}"
+                );
+            };
+            near(number(&a[1]), number(&b[1]), factor);
+            near(number(&a[3]), number(&b[3]), 25.4);
+            near(number(&a[6]), number(&b[6]), 1.0 / factor);
+            assert_eq!(a[7], b[7], "what all costs is the same");
+            seen += usize::from(factor < 1.0 && !a[6].is_empty());
+        }
+        assert_eq!(seen, 2, "pipe and liner have a price by the unit");
+    }
 }

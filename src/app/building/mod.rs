@@ -106,7 +106,7 @@ fn part(heading: &'static str, content: Node) -> Node {
 /// Drawings, figures, parts, materials and running, alike on screen and paper.
 fn body(outcome: &Outcome, units: UnitSystem) -> Option<Node> {
     let (build, layout) = (outcome.build.as_ref()?, outcome.layout.as_ref()?);
-    let materials = browser::file_address("text/csv", &materials_csv(outcome));
+    let materials = browser::file_address("text/csv", &materials_csv(outcome, units));
     let running = outcome.running.as_ref().map(|running| {
         let steps = running
             .work

@@ -177,7 +177,7 @@ pub fn paper(paper: Paper) -> Node {
             }
             if paper == Paper::Template {
                 let layout = outcome.layout.as_ref()?;
-                return Some(template::template(layout, words::alarm(outcome)));
+                return Some(template::template(layout, words::alarm(outcome), units));
             }
             Some(
                 several()

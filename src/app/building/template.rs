@@ -7,6 +7,7 @@ use crate::app::browser::dom::{Node, el};
 use super::drawings::circle;
 use crate::advice::LayoutOutcome;
 use crate::app::words;
+use crate::plan::UnitSystem;
 
 /// What a page shows of the board, mm: with head and page margins it fits both kinds of paper.
 const TILE: (f64, f64) = (182.0, 228.0);
@@ -62,7 +63,7 @@ pub fn pages(layout: &LayoutOutcome) -> usize {
 }
 
 /// The pages.
-pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>) -> Node {
+pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>, units: UnitSystem) -> Node {
     if pages(layout) == 0 {
         return el("p").child(words::template_too_large());
     }
@@ -90,7 +91,7 @@ pub fn template(layout: &LayoutOutcome, alarm: Option<&'static str>) -> Node {
         .flat_map(|row| (0..tiles.columns).map(move |column| (row, column)))
         .map(|(row, column)| {
             let from = (column as f64 * TILE.0, row as f64 * TILE.1);
-            page(&holes, (radius, size), from, (row, column), alarm)
+            page(&holes, (radius, size), from, (row, column), (alarm, units))
         })
         .collect::<Node>()
 }
@@ -101,7 +102,7 @@ fn page(
     (radius, size): (f64, (f64, f64)),
     from: (f64, f64),
     (row, column): (usize, usize),
-    alarm: Option<&'static str>,
+    (alarm, units): (Option<&'static str>, UnitSystem),
 ) -> Node {
     let reach = radius.max(CROSS);
     let here = |at: f64, from: f64, tile: f64| at > from - reach && at < from + tile + reach;
@@ -141,6 +142,8 @@ fn page(
         (from.1 + TILE.1 < size.1)
             .then(|| letter(joined(row, column, 'b'), middle.0 + 4.0, below - 3.0)),
     ];
+    let (bar, said) = words::template_check(units);
+    let end = 2.0 + bar;
     let board = format!("M0 0h{:.2}v{:.2}h-{:.2}z", size.0, size.1, size.0);
     el("svg")
         .class("tile")
@@ -157,9 +160,9 @@ fn page(
         .child(
             el("path")
                 .class("check-bar")
-                .attr("d", "M2 12v8M102 12v8M2 16h100"),
+                .attr("d", format!("M2 12v8M{end} 12v8M2 16h{bar}")),
         )
-        .child(letter(words::template_bar().to_owned(), 105.0, 17.0))
+        .child(letter(said, end + 3.0, 17.0))
         .child(
             el("svg")
                 .attr("x", CORNER.0)

@@ -8,18 +8,42 @@ use crate::app::browser::dom::{Node, el, live};
 
 use super::number::{described_by, field_frame};
 use crate::app::state::{app, field_id};
-use crate::app::words::{self, Worded};
+use crate::app::words::{self, Called};
 use crate::catalog::Keyed;
-use crate::plan::{Field, Pick, Plan};
+use crate::plan::{Field, Pick, Plan, UnitSystem};
 
 /// The keys of a list with their names.
 pub type Options = Vec<(&'static str, String)>;
 
 /// The list of a kind of choice.
-pub fn options<T: Keyed + Worded>() -> Options {
+pub fn options<T: Keyed + Called>(units: UnitSystem) -> Options {
     T::ALL
         .iter()
-        .map(|&item| (item.key(), item.word()))
+        .map(|&item| (item.key(), item.called(units)))
+        .collect()
+}
+
+/// The options of a list, named in the page's units.
+fn named(options: fn(UnitSystem) -> Options, chosen: Memo<String>) -> Node {
+    let app = app();
+    let [metric, customary] = [UnitSystem::Metric, UnitSystem::UsCustomary].map(options);
+    metric
+        .into_iter()
+        .zip(customary)
+        .map(|((key, metric), (_, customary))| {
+            let name: Node = if metric == customary {
+                metric.into()
+            } else {
+                live(move || match app.units.get() {
+                    UnitSystem::Metric => metric.clone(),
+                    UnitSystem::UsCustomary => customary.clone(),
+                })
+            };
+            el("option")
+                .attr("value", key)
+                .attr_live("selected", move || chosen.get() == key)
+                .child(name)
+        })
         .collect()
 }
 
@@ -27,11 +51,11 @@ pub fn options<T: Keyed + Worded>() -> Options {
 /// for each kind of list; the box itself is made once.
 pub fn choice_field<T>(field: Field, pick: fn(&Plan) -> &Pick<T>, choose: fn(&mut Plan, T)) -> Node
 where
-    T: Keyed + Worded + Send + Sync,
+    T: Keyed + Called + Send + Sync,
 {
     choice_box(
         field,
-        options::<T>(),
+        options::<T>,
         Arc::new(move |plan| pick(plan).key().to_owned()),
         Arc::new(move |plan, key| {
             if let Some(item) = T::from_key(key) {
@@ -44,20 +68,27 @@ where
 type PickKey = Arc<dyn Fn(&Plan) -> String + Send + Sync>;
 type ChooseKey = Arc<dyn Fn(&mut Plan, &str) + Send + Sync>;
 
-fn choice_box(field: Field, options: Options, pick: PickKey, choose: ChooseKey) -> Node {
+fn choice_box(
+    field: Field,
+    options: fn(UnitSystem) -> Options,
+    pick: PickKey,
+    choose: ChooseKey,
+) -> Node {
     let app = app();
     let chosen = Memo::new(move |_| {
         app.plan
             .with(|plan| plan.as_ref().map(|plan| pick(plan)))
             .unwrap_or_default()
     });
-    let keys: Vec<&'static str> = options.iter().map(|(key, _)| *key).collect();
+    let keys: Vec<&'static str> = options(UnitSystem::Metric)
+        .into_iter()
+        .map(|(key, _)| key)
+        .collect();
     // A word that is not on the list stays visible until another is chosen.
     let stranger = Memo::new(move |_| {
         let key = chosen.get();
         (!keys.contains(&key.as_str())).then_some(key)
     });
-    let options = StoredValue::new(options);
     let choose = StoredValue::new(choose);
     field_frame(field, move || {
         el("select")
@@ -80,18 +111,7 @@ fn choice_box(field: Field, options: Options, pick: PickKey, choose: ChooseKey) 
                         .child(words::unknown_choice(&key))
                 })
             }))
-            .child(
-                options
-                    .get_value()
-                    .into_iter()
-                    .map(|(key, word)| {
-                        el("option")
-                            .attr("value", key)
-                            .attr_live("selected", move || chosen.get() == key)
-                            .child(word)
-                    })
-                    .collect::<Node>(),
-            )
+            .child(named(options, chosen))
     })
 }
 
@@ -104,7 +124,7 @@ pub fn preset_field<T>(
     choose: fn(&mut Plan, T),
 ) -> Node
 where
-    T: Keyed + Worded + Send + Sync,
+    T: Keyed + Called + Send + Sync,
 {
     let app = app();
     let filled_in = move || {
@@ -142,16 +162,6 @@ where
                         .attr_live("selected", move || chosen.get().is_empty())
                         .child(first),
                 )
-                .child(
-                    options::<T>()
-                        .into_iter()
-                        .map(|(key, word)| {
-                            el("option")
-                                .attr("value", key)
-                                .attr_live("selected", move || chosen.get() == key)
-                                .child(word)
-                        })
-                        .collect::<Node>(),
-                ),
+                .child(named(options::<T>, chosen)),
         )
 }

@@ -56,7 +56,11 @@ impl Lines {
             .class("measured")
             .id(field_id(self.field))
             .attr("tabindex", "-1")
-            .child(el("p").class("hint").child(words::hint(self.field)))
+            .child(
+                el("p")
+                    .class("hint")
+                    .child(live(move || words::hint(self.field, app.units.get()))),
+            )
             .child(live(move || {
                 (0..lines.get().min(self.most))
                     .filter_map(|index| u8::try_from(index).ok())

@@ -203,7 +203,7 @@ pub fn field_frame(field: Field, children: impl Fn() -> Node + 'static) -> Node 
                     el("p")
                         .class("hint")
                         .id(format!("{id}-hint"))
-                        .child(words::hint(field)),
+                        .child(live(move || words::hint(field, app.units.get()))),
                 )
                 .child(children())
                 .child(

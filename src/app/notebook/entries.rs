@@ -121,10 +121,10 @@ fn boxes(desk: Desk, shown: &Shown, place: usize, reading: &Reading) -> Node {
         .iter()
         .filter(|&&column| column != ReadingColumn::Container || shown.several)
         .map(|&column| {
-            let (label, mut hint) = words::column(column);
+            let (label, mut hint) = words::column(column, shown.units);
             let marked = reading.level_from.known() == Some(LevelFrom::Mark);
             if marked && column == ReadingColumn::Level {
-                hint = words::from_mark();
+                words::from_mark().clone_into(&mut hint);
             }
             let dimension = column.limits().map(|limits| limits.0);
             let control = match column {

@@ -32,11 +32,9 @@ pub fn pipe_table() -> Node {
                 .class("part")
                 .id("pipes")
                 .child(el("h3").child(words::pipes()))
-                .child(
-                    el("p")
-                        .class("hint")
-                        .child(live(move || words::pipes_note(any_sound()))),
-                )
+                .child(el("p").class("hint").child(live(move || {
+                    words::pipes_note(any_sound(), app.units.get())
+                })))
                 .child(
                     el("div")
                         .class("scroll")

@@ -86,9 +86,11 @@ impl App {
         self.add(plan);
     }
 
-    /// Opens a plan of the grower's own: the bucket, planted today.
+    /// Opens a plan of the grower's own: the bucket, planted today, with the sizes that are sold where
+    /// the page's units are used.
     pub fn add_own(self, name: &str) {
         let mut plan = Example::Bucket.plan();
+        plan.choose_sizes(self.units.get_untracked());
         name.clone_into(&mut plan.name);
         plan.crop.date = Entry::from(browser::today().as_str());
         self.add(plan);

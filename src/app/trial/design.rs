@@ -218,12 +218,12 @@ fn variant(
         ]))
 }
 
-fn list_of(field: Field) -> Option<Options> {
+fn list_of(field: Field, units: UnitSystem) -> Option<Options> {
     Some(match field {
-        Field::Pipe => options::<PipeChoice>(),
-        Field::Foam => options::<Foam>(),
-        Field::CoverMaterial => options::<CoverMaterial>(),
-        Field::CropKind => options::<CropKind>(),
+        Field::Pipe => options::<PipeChoice>(units),
+        Field::Foam => options::<Foam>(units),
+        Field::CoverMaterial => options::<CoverMaterial>(units),
+        Field::CropKind => options::<CropKind>(units),
         _ => return None,
     })
 }
@@ -243,7 +243,7 @@ fn value(
         Entry::Number(number) => words::number(dimension.text(*number, units)),
         Entry::Text(text) => text.clone(),
     });
-    let list = list_of(field);
+    let list = list_of(field, units);
     let is_list = list.is_some();
     let take = move |text: String| {
         let value = if is_list {

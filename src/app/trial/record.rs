@@ -70,7 +70,7 @@ fn paste(bench: Bench, shown: &Shown) -> Node {
         field(
             "trial-paste".to_owned(),
             words::paste(),
-            words::paste_hint(),
+            words::paste_hint(shown.units),
             None,
             area,
         ),

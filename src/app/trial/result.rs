@@ -59,7 +59,10 @@ fn measure(
             words::mean_lines(outcome, of, analysis, units),
         );
         let pairs = table(&words::pair_heads(), words::pair_lines(of, analysis, units));
-        let variance = table(&words::variance_heads(), words::variance_lines(analysis));
+        let variance = table(
+            &words::variance_heads(),
+            words::variance_lines(of, analysis, units),
+        );
         let checks: Node = [
             framed(words::variance(), variance),
             el("ul")

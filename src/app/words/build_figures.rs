@@ -1,12 +1,13 @@
 //! Figures and parts of a tank that is built.
 
-use super::choices::Worded;
-use super::figures::{rounded, show};
+use super::choices::{Called, Worded};
+use super::figures::{on_length, rounded, show};
 use super::say::*;
 use crate::advice::{
     BoardsOutcome, BuildOutcome, Fact, LayoutOutcome, LevelBy, LinerOutcome, Outcome,
     StructureFact, TimberOutcome,
 };
+use crate::catalog::Keyed;
 use crate::plan::{Dimension, StandsOn, UnitSystem};
 
 /// Figures in the reader's units.
@@ -148,14 +149,18 @@ fn board_checks(
     ));
     let ballast = made.pipe.ballast_kg_per_m;
     rows.push(row(
-        build_check_ballast(),
+        &build_check_ballast(shown.0.key()),
         format!(
             "{}; {}",
-            shown.kg(ballast),
+            on_length(ballast, shown.0),
             shown.kg(made.pipe.ballast_total_kg)
         ),
         if ballast > 0.0 {
-            build_check_lift(&shown.kg(made.pipe.lift_kg_per_m))
+            BuildCheckLift {
+                units: shown.0.key(),
+                lift: &on_length(made.pipe.lift_kg_per_m, shown.0),
+            }
+            .text()
         } else {
             build_check_no_ballast().to_owned()
         },
@@ -190,19 +195,17 @@ fn frame_checks(build: &BuildOutcome, shown: &Shown, rows: &mut Vec<Vec<String>>
         ));
     }
     let timber = &build.timber;
+    let (force, moment) = push(build, shown.0);
     rows.push(row(
-        build_check_push(),
-        format!(
-            "{}\u{a0}N; {}\u{a0}N\u{a0}m",
-            rounded(build.side_force_n_per_m, 3),
-            rounded(build.side_moment_n_m, 3)
-        ),
+        &build_check_push(shown.0.key()),
+        format!("{force}; {moment}"),
         String::new(),
     ));
+    let stress = |mpa| shown.of(Dimension::Stress, mpa);
     rows.push(row(
         build_check_bending(),
-        format!("{} MPa", rounded(timber.stress_mpa, 2)),
-        build_check_up_to(&format!("{} MPa", rounded(timber.stress_limit_mpa, 2))),
+        stress(timber.stress_mpa),
+        build_check_up_to(&stress(timber.stress_limit_mpa)),
     ));
     rows.push(row(
         build_check_bulge(),
@@ -231,6 +234,16 @@ fn frame_checks(build: &BuildOutcome, shown: &Shown, rows: &mut Vec<Vec<String>>
     if let Some(leg) = build.load_per_leg_kg {
         rows.push(row(build_check_leg(), shown.kg(leg), String::new()));
     }
+}
+
+/// The push on each metre of side and its moment, on each foot in US units.
+pub(super) fn push(build: &BuildOutcome, units: UnitSystem) -> (String, String) {
+    let metres = Dimension::Run.saved(1.0, units);
+    let on_side = |dimension, on_metre: f64| show(dimension, on_metre * metres, units);
+    (
+        on_side(Dimension::Force, build.side_force_n_per_m),
+        on_side(Dimension::Moment, build.side_moment_n_m),
+    )
 }
 
 /// What is made, in the order of the job.
@@ -273,7 +286,8 @@ pub fn build_parts(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     }
     lines.push(
         BuildPartsHoles {
-            density: &rounded(layout.plants_per_m2, 3),
+            units: units.key(),
+            density: &rounded(layout.plants_per_m2 * Dimension::Area.saved(1.0, units), 3),
             diameter: &shown.mm(layout.hole_diameter_mm),
             holes: &layout.hole_count.to_string(),
             sheets: &layout.sheets.to_string(),
@@ -288,7 +302,7 @@ pub fn build_parts(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         }
         .text(),
     );
-    lines.push(build_parts_children().to_owned());
+    lines.push(build_parts_children(units.key()));
     lines
 }
 
@@ -297,7 +311,7 @@ fn frame(timber: &TimberOutcome, shown: &Shown) -> String {
         height: &shown.cm(timber.height_mm / 10.0),
         long: &shown.cm(timber.long_mm / 10.0),
         short: &shown.cm(timber.short_mm / 10.0),
-        timber: &timber.size.word(),
+        timber: &timber.size.called(shown.0),
     }
     .text();
     let posts = if timber.mid_braces == 0 {

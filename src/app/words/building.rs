@@ -1,9 +1,9 @@
 //! What stands on the build sheet: headings, alarms, mends, captions of the drawings.
 
 use super::build_figures::Shown;
-use super::choices::Worded;
+use super::choices::Called;
 use super::fields::label;
-use super::figures::{rounded, show, symbol};
+use super::figures::{in_full, rounded, show};
 use super::findings::finding;
 use super::say::*;
 use crate::advice::{Change, Fact, LayoutOutcome, LoadStop, Outcome, StructureFact, Weight};
@@ -61,6 +61,16 @@ pub fn template_note(pages: usize) -> String {
     template_pages(&pages.to_string())
 }
 
+/// The bar of the template, mm, and its words.
+pub fn template_check(units: UnitSystem) -> (f64, String) {
+    let mm = match units {
+        UnitSystem::Metric => 100.0,
+        // Four inches.
+        UnitSystem::UsCustomary => 101.6,
+    };
+    (mm, template_bar(&show(Dimension::SmallLength, mm, units)))
+}
+
 /// At the head of a page of the template.
 pub fn template_page(row: usize, column: usize, alarm: Option<&str>) -> String {
     let (row, column) = (&row.to_string(), &column.to_string());
@@ -111,34 +121,26 @@ pub fn change(change: &Change, units: UnitSystem) -> String {
     let to = match &change.value {
         Entry::Number(value) => change.field.limits().map_or_else(
             || rounded(*value, 6),
-            |limits| {
-                let symbol = symbol(limits.dimension, units);
-                let text = number(limits.dimension.text(*value, units));
-                if symbol.is_empty() {
-                    text
-                } else {
-                    format!("{text}\u{a0}{symbol}")
-                }
-            },
+            |limits| in_full(limits.dimension, *value, units),
         ),
-        Entry::Text(key) => chosen(change.field, key),
+        Entry::Text(key) => chosen(change.field, key, units),
     };
     format!("{}: {to}", label(change.field))
 }
 
 /// The name of a choice by its key.
-fn chosen(field: Field, key: &str) -> String {
-    fn word<T: Keyed + Worded>(key: &str) -> Option<String> {
-        T::from_key(key).map(Worded::word)
+fn chosen(field: Field, key: &str, units: UnitSystem) -> String {
+    fn word<T: Keyed + Called>(key: &str, units: UnitSystem) -> Option<String> {
+        T::from_key(key).map(|item| item.called(units))
     }
     match field {
-        Field::Pipe => word::<PipeChoice>(key),
-        Field::Foam => word::<Foam>(key),
-        Field::PipeEnds => word::<PipeEnds>(key),
-        Field::PipeMaterial => word::<PipeMaterial>(key),
-        Field::StandsOn => word::<StandsOn>(key),
-        Field::Timber => word::<Timber>(key),
-        Field::CoverMaterial => word::<CoverMaterial>(key),
+        Field::Pipe => word::<PipeChoice>(key, units),
+        Field::Foam => word::<Foam>(key, units),
+        Field::PipeEnds => word::<PipeEnds>(key, units),
+        Field::PipeMaterial => word::<PipeMaterial>(key, units),
+        Field::StandsOn => word::<StandsOn>(key, units),
+        Field::Timber => word::<Timber>(key, units),
+        Field::CoverMaterial => word::<CoverMaterial>(key, units),
         _ => None,
     }
     .unwrap_or_else(|| key.to_owned())

@@ -1,8 +1,10 @@
 //! How the figures of a tank that is built are made.
 
-use super::figures::{places, rounded, show};
+use super::build_figures::push;
+use super::figures::{on_length, places, rounded, show};
 use super::say::*;
 use crate::advice::{Outcome, StructureFact};
+use crate::catalog::Keyed;
 use crate::plan::{Dimension, UnitSystem};
 
 /// A verdict on what is built whose working can be opened.
@@ -31,6 +33,9 @@ pub enum Built {
     /// What the place must bear.
     Load,
 }
+
+/// Foam that common practice leaves beside a hole, mm.
+const LEAST_FOAM_MM: f64 = 20.0;
 
 /// The working behind a verdict.
 pub const fn built(fact: StructureFact) -> Built {
@@ -138,8 +143,9 @@ fn boards_inputs(of: Built, outcome: &Outcome, units: UnitSystem) -> Option<Stri
         }
         .text(),
         Built::Ballast => BuiltInputsBallast {
-            weight: &weight(made.pipe.mass_kg_per_m),
-            lift: &weight(made.pipe.lift_kg_per_m),
+            units: units.key(),
+            weight: &on_length(made.pipe.mass_kg_per_m, units),
+            lift: &on_length(made.pipe.lift_kg_per_m, units),
             margin: &rounded(made.pipe.ballast_margin, 3),
         }
         .text(),
@@ -172,15 +178,19 @@ fn frame_inputs(of: Built, outcome: &Outcome, units: UnitSystem) -> Option<Strin
             .text()
         }
         Built::Level => frame_inputs_level().to_owned(),
-        Built::Sides => BuiltInputsSides {
-            depth: &length(build.depth_cm),
-            force: &rounded(build.side_force_n_per_m, 3),
-            moment: &rounded(build.side_moment_n_m, 3),
-            span: &small(build.timber.span_mm),
-            thickness: &small(build.timber.thickness_mm),
-            width: &small(build.timber.width_mm),
+        Built::Sides => {
+            let (force, moment) = push(build, units);
+            BuiltInputsSides {
+                units: units.key(),
+                depth: &length(build.depth_cm),
+                force: &force,
+                moment: &moment,
+                span: &small(build.timber.span_mm),
+                thickness: &small(build.timber.thickness_mm),
+                width: &small(build.timber.width_mm),
+            }
+            .text()
         }
-        .text(),
         _ => BuiltInputsLoad {
             solution: &weight(build.solution_mass_kg),
             total: &weight(build.total_mass_kg),
@@ -190,8 +200,8 @@ fn frame_inputs(of: Built, outcome: &Outcome, units: UnitSystem) -> Option<Strin
 }
 
 /// Equation, source and certainty.
-pub fn built_method(of: Built) -> (String, String, String) {
-    (equation(of).to_owned(), source(of), sure(of).to_owned())
+pub fn built_method(of: Built, units: UnitSystem) -> (String, String, String) {
+    (equation(of).to_owned(), source(of, units), sure(of, units))
 }
 
 fn equation(of: Built) -> &'static str {
@@ -210,7 +220,7 @@ fn equation(of: Built) -> &'static str {
     }
 }
 
-fn source(of: Built) -> String {
+fn source(of: Built, units: UnitSystem) -> String {
     match of {
         Built::Sag => {
             return BuiltSourceSag {
@@ -224,7 +234,9 @@ fn source(of: Built) -> String {
         Built::Trim => built_source_trim(),
         Built::Room | Built::Level => built_source_practice(),
         Built::Uptake => built_source_uptake(),
-        Built::Cuts => built_source_cuts(),
+        Built::Cuts => {
+            return built_source_cuts(&show(Dimension::SmallLength, LEAST_FOAM_MM, units));
+        }
         Built::Cover => built_source_cover(),
         Built::Sides => built_source_sides(),
         Built::Load => built_source_load(),
@@ -232,7 +244,7 @@ fn source(of: Built) -> String {
     .to_owned()
 }
 
-fn sure(of: Built) -> &'static str {
+fn sure(of: Built, units: UnitSystem) -> String {
     match of {
         Built::Sag => built_sure_sag(),
         Built::ClearGap => built_sure_clear_gap(),
@@ -240,10 +252,17 @@ fn sure(of: Built) -> &'static str {
         Built::Room => built_sure_room(),
         Built::Ballast => built_sure_ballast(),
         Built::Uptake => built_sure_uptake(),
-        Built::Cuts => built_sure_cuts(),
+        Built::Cuts => {
+            return BuiltSureCuts {
+                low: &show(Dimension::SmallLength, 2.0, units),
+                high: &show(Dimension::SmallLength, 4.0, units),
+            }
+            .text();
+        }
         Built::Cover => built_sure_cover(),
         Built::Level => built_sure_level(),
         Built::Sides => built_sure_sides(),
         Built::Load => built_sure_load(),
     }
+    .to_owned()
 }

@@ -1,7 +1,7 @@
 //! The words of the printed card.
 
 use super::doses::{all_doses_line, capital, dose, material};
-use super::figures::{date, show};
+use super::figures::{date, reference, show, unit};
 use super::findings::fine;
 use super::results::below_rim;
 use super::say::*;
@@ -33,11 +33,7 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
             .iter()
             .map(|content| {
                 CardStockPart {
-                    strength: &show(
-                        Dimension::StockStrength,
-                        content.g_per_l,
-                        UnitSystem::Metric,
-                    ),
+                    strength: &show(Dimension::StockStrength, content.g_per_l, units),
                     material: &material(&content.material),
                 }
                 .text()
@@ -141,6 +137,7 @@ pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
                 outcome.fertilizer.ec_ms_per_cm,
                 units,
             ),
+            reference: &reference(units),
             ph: &fine(outcome.solution.ph),
         }
         .text(),
@@ -210,11 +207,16 @@ pub fn card_expect(outcome: &Outcome, units: UnitSystem) -> String {
 }
 
 /// What to watch for; the same for every plan.
-pub fn watch_lines() -> [&'static str; 4] {
+pub fn watch_lines(units: UnitSystem) -> [String; 4] {
+    // What mosquitoes pass, in the sizes that meshes are sold by.
+    let gap = match units {
+        UnitSystem::Metric => show(Dimension::SmallLength, 1.0, units),
+        UnitSystem::UsCustomary => format!("1/16\u{a0}{}", unit("in")),
+    };
     [
-        watch_lines_1(),
-        watch_lines_2(),
-        watch_lines_3(),
-        watch_lines_4(),
+        watch_lines_1(&gap),
+        watch_lines_2().to_owned(),
+        watch_lines_3().to_owned(),
+        watch_lines_4().to_owned(),
     ]
 }

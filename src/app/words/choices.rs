@@ -1,7 +1,8 @@
 //! Names of the choices.
 
-use super::figures::rounded;
+use super::figures::{rounded, show};
 use super::say::*;
+use crate::catalog::Keyed;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
 use crate::catalog::covers::CoverMaterial;
@@ -15,14 +16,26 @@ use crate::catalog::shelters::Shelter;
 use crate::catalog::timber::{Timber, TimberSeries};
 use crate::catalog::vessels::VesselChoice;
 use crate::plan::{
-    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dosing, Entry, LabelPlan, Method, Pattern,
-    PipeEnds, Shape, StandsOn, StrengthBy, WaterKind,
+    AcidChoice, CalciumNitrate, DateMeaning, DaylightBy, Dimension, Dosing, Entry, LabelPlan,
+    Method, Pattern, PipeEnds, Shape, StandsOn, StrengthBy, UnitSystem, WaterKind, figure,
 };
 
 /// A choice that has a name.
 pub trait Worded {
     /// Its name.
     fn word(self) -> String;
+}
+
+/// A choice that has a name, which may tell a size in the reader's units.
+pub trait Called {
+    /// Its name in a system of units.
+    fn called(self, units: UnitSystem) -> String;
+}
+
+impl<T: Worded> Called for T {
+    fn called(self, _: UnitSystem) -> String {
+        self.word()
+    }
 }
 
 /// Names as plain texts; one with figures is returned at once.
@@ -160,18 +173,23 @@ words!(CoverMaterial {
     Fabric => cover_material_fabric(),
 });
 
-impl Worded for Timber {
-    fn word(self) -> String {
+impl Called for Timber {
+    fn called(self, units: UnitSystem) -> String {
         let figures = self.figures();
         let (thick, wide) = figures.nominal;
         let (thick, wide) = (number(thick), number(wide));
-        match figures.series {
-            TimberSeries::Metric => format!("{thick} × {wide} mm"),
-            TimberSeries::UsDressed => TimberDressed {
+        let true_thick = figure(Dimension::SmallLength, figures.thickness_mm, units);
+        let true_wide = show(Dimension::SmallLength, figures.width_mm, units);
+        let size = format!("{} × {true_wide}", number(true_thick.text));
+        match (figures.series, units) {
+            (TimberSeries::Metric, UnitSystem::Metric) => format!("{thick} × {wide} mm"),
+            (TimberSeries::Metric, UnitSystem::UsCustomary) => {
+                format!("{thick} × {wide} mm ({size})")
+            }
+            (TimberSeries::UsDressed, _) => TimberDressed {
                 thick: &thick,
                 wide: &wide,
-                thickness: &number(figures.thickness_mm),
-                width: &number(figures.width_mm),
+                size: &size,
             }
             .text(),
         }
@@ -214,38 +232,55 @@ words!(ClimateChoice {
     Own => climate_choice_own(),
 });
 
-words!(Foam {
-    ExtrudedX => foam_extruded_x(),
-    ExtrudedIv => foam_extruded_iv(),
-    ExtrudedVi => foam_extruded_vi(),
-    ExpandedI => foam_expanded_i(),
-    ExpandedViii => foam_expanded_viii(),
-    ExpandedIi => foam_expanded_ii(),
-    ExpandedIx => foam_expanded_ix(),
-});
-
-words!(PotChoice {
-    Small => pot_choice_small(),
-    Medium => return pot_choice_medium(&number("7.5")),
-    Deep => return pot_choice_deep(&number("7.5")),
-});
-
-words!(VesselChoice {
-    Bottle4 => vessel_choice_bottle4(),
-    CutBottle2 => vessel_choice_cut_bottle2(),
-    Bucket19 => vessel_choice_bucket19(),
-    Box45 => vessel_choice_box45(),
-    Tank240 => return VesselChoiceTank240 {
-        length: &number("2.4"),
-        width: &number("1.2"),
+impl Called for Foam {
+    fn called(self, units: UnitSystem) -> String {
+        let (name, kg_per_m3): (fn(&str) -> String, f64) = match self {
+            Self::ExtrudedX => (foam_extruded_x, 21.0),
+            Self::ExtrudedIv => (foam_extruded_iv, 25.0),
+            Self::ExtrudedVi => (foam_extruded_vi, 29.0),
+            Self::ExpandedI => (foam_expanded_i, 15.0),
+            Self::ExpandedViii => (foam_expanded_viii, 18.0),
+            Self::ExpandedIi => (foam_expanded_ii, 22.0),
+            Self::ExpandedIx => (foam_expanded_ix, 29.0),
+        };
+        name(&show(Dimension::Density, kg_per_m3, units))
     }
-    .text(),
-    Tank720 => return VesselChoiceTank720 {
-        length: &number("7.35"),
-        width: &number("1.25"),
+}
+
+impl Called for PotChoice {
+    fn called(self, units: UnitSystem) -> String {
+        let (units, size) = (units.key(), &number("7.5"));
+        match self {
+            Self::Small => pot_choice_small(units),
+            Self::Medium => PotChoiceMedium { size, units }.text(),
+            Self::Deep => PotChoiceDeep { units, width: size }.text(),
+        }
     }
-    .text(),
-});
+}
+
+impl Called for VesselChoice {
+    fn called(self, units: UnitSystem) -> String {
+        let units = units.key();
+        match self {
+            Self::Bottle4 => vessel_choice_bottle4(units),
+            Self::CutBottle2 => vessel_choice_cut_bottle2(units),
+            Self::Bucket19 => vessel_choice_bucket19(units),
+            Self::Box45 => vessel_choice_box45(units),
+            Self::Tank240 => VesselChoiceTank240 {
+                units,
+                length: &number("2.4"),
+                width: &number("1.2"),
+            }
+            .text(),
+            Self::Tank720 => VesselChoiceTank720 {
+                units,
+                length: &number("7.35"),
+                width: &number("1.25"),
+            }
+            .text(),
+        }
+    }
+}
 
 impl Worded for BlendChoice {
     fn word(self) -> String {

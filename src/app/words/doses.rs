@@ -5,15 +5,14 @@ use crate::advice::{Dose, Material, Outcome};
 use crate::plan::{Dimension, UnitSystem};
 
 use super::choices::Worded;
-use super::figures::{on_scale, places, show};
+use super::figures::{on_scale, places, reference, show};
 use super::findings::{fine, sentences};
 
 /// A dose as it is measured out: grams and millilitres everywhere, with US units beside what is not
 /// too small for them.
 pub fn dose(dose: &Dose, units: UnitSystem) -> String {
-    /// A tenth of an ounce, and a fluid ounce.
+    /// A tenth of an ounce.
     const LEAST_G: f64 = 2.8;
-    const LEAST_ML: f64 = 30.0;
     let us = units == UnitSystem::UsCustomary;
     if let Some(mass) = dose.mass_g {
         let text = on_scale(mass);
@@ -24,9 +23,21 @@ pub fn dose(dose: &Dose, units: UnitSystem) -> String {
         };
     }
     let millilitres = dose.volume_ml.unwrap_or_default();
-    let litres = millilitres / 1000.0;
-    let text = show(Dimension::Volume, litres, UnitSystem::Metric);
-    if us && millilitres >= LEAST_ML {
+    let text = show(Dimension::Volume, millilitres / 1000.0, UnitSystem::Metric);
+    beside(text, millilitres, units)
+}
+
+/// Millilitres as they are measured out, with US units beside what is not too small for them.
+pub fn millilitres(volume_ml: f64, units: UnitSystem) -> String {
+    let text = format!("{}\u{a0}mL", places(volume_ml, 0));
+    beside(text, volume_ml, units)
+}
+
+fn beside(text: String, millilitres: f64, units: UnitSystem) -> String {
+    /// A fluid ounce.
+    const LEAST_ML: f64 = 30.0;
+    if units == UnitSystem::UsCustomary && millilitres >= LEAST_ML {
+        let litres = millilitres / 1000.0;
         format!("{text} ({})", show(Dimension::Volume, litres, units))
     } else {
         text
@@ -145,6 +156,7 @@ pub fn dose_more(outcome: &Outcome, units: UnitSystem) -> String {
         Some(
             DoseMore {
                 ec: &show(Dimension::Conductivity, fertilizer.ec_ms_per_cm, units),
+                reference: &reference(units),
                 ph: &fine(outcome.solution.ph),
                 nitrogen: &show(Dimension::Concentration, nitrogen, units),
             }

@@ -1,7 +1,8 @@
 //! Labels of the fields, and how to measure what they ask for.
 
+use super::figures::show;
 use super::say::*;
-use crate::plan::Field;
+use crate::plan::{Dimension, Field, UnitSystem};
 
 /// The label above a field.
 #[expect(
@@ -162,7 +163,12 @@ pub fn step_by(field: Field, up: bool) -> String {
 }
 
 /// How to find the value; empty where the label says it all.
-pub fn hint(field: Field) -> String {
+#[expect(
+    clippy::too_many_lines,
+    reason = "one line a field, all of them in one place"
+)]
+pub fn hint(field: Field, units: UnitSystem) -> String {
+    let strength = |g_per_l| show(Dimension::StockStrength, g_per_l, units);
     match field {
         Field::Count => hint_count(),
         Field::Height => hint_height(),
@@ -174,14 +180,20 @@ pub fn hint(field: Field) -> String {
         Field::CoverThickness => hint_cover_thickness(),
         Field::PotHeight => hint_pot_height(),
         Field::PotFlangeDiameter => hint_pot_flange_diameter(),
-        Field::PotImmersion => hint_pot_immersion(),
+        Field::PotImmersion => {
+            return HintPotImmersion {
+                low: &show(Dimension::Length, 2.0, units),
+                high: &show(Dimension::Length, 3.0, units),
+            }
+            .text();
+        }
         Field::FillDepth => hint_fill_depth(),
         Field::BoardCount => hint_board_count(),
         Field::PipeOutsideDiameter => hint_pipe_outside_diameter(),
         Field::PipeSpacing => hint_pipe_spacing(),
         Field::EdgeDistance => hint_edge_distance(),
         Field::SupportRating => hint_support_rating(),
-        Field::FloorDrop => return hint_floor_drop(&number("0.5")),
+        Field::FloorDrop => return hint_floor_drop(&show(Dimension::Length, 0.5, units)),
         Field::BraceSpacing => hint_brace_spacing(),
         Field::PropRows => hint_prop_rows(),
         Field::SheetLength | Field::SheetWidth => hint_sheet_length(),
@@ -189,7 +201,13 @@ pub fn hint(field: Field) -> String {
         Field::SpacingAcross | Field::SpacingAlong => hint_spacing_across(),
         Field::Date => hint_date(),
         Field::SeedlingAge => hint_seedling_age(),
-        Field::TargetHead => hint_target_head(),
+        Field::TargetHead => {
+            return HintTargetHead {
+                low: &show(Dimension::Mass, 150.0, units),
+                high: &show(Dimension::Mass, 250.0, units),
+            }
+            .text();
+        }
         Field::GrowthFactor => return hint_growth_factor(&number("0.75")),
         Field::WaterFactor => hint_water_factor(),
         Field::People => hint_people(),
@@ -237,9 +255,11 @@ pub fn hint(field: Field) -> String {
         | Field::PriceMagnesiumSulfate
         | Field::PriceAcid => hint_sheet_price(),
         Field::Salts => hint_salts(),
-        Field::StockACalciumNitrate => hint_stock_acalcium_nitrate(),
-        Field::StockBBlend => hint_stock_bblend(),
-        Field::StockBMagnesiumSulfate => hint_stock_bmagnesium_sulfate(),
+        Field::StockACalciumNitrate => return hint_stock_acalcium_nitrate(&strength(120.0)),
+        Field::StockBBlend => return hint_stock_bblend(&strength(120.0)),
+        Field::StockBMagnesiumSulfate => {
+            return hint_stock_bmagnesium_sulfate(&strength(72.0));
+        }
         Field::Latitude => hint_latitude(),
         Field::TemperatureMin | Field::TemperatureMax => hint_temperature_min(),
         Field::Humidity => hint_humidity(),

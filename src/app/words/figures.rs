@@ -8,6 +8,11 @@ pub fn show(dimension: Dimension, saved: f64, units: UnitSystem) -> String {
     written(figure(dimension, saved, units))
 }
 
+/// The temperature that meters reckon conductivity to.
+pub(super) fn reference(units: UnitSystem) -> String {
+    show(Dimension::Temperature, 25.0, units)
+}
+
 /// A mass for the scale, always in grams.
 pub fn on_scale(mass_g: f64) -> String {
     written(grams(mass_g))
@@ -25,12 +30,33 @@ pub fn places(value: f64, decimals: usize) -> String {
 
 fn written(of: Figure) -> String {
     let Figure { text, symbol } = of;
+    counted(&text, symbol)
+}
+
+/// A number written with a point, and its unit, in the singular after exactly 1.
+pub(super) fn counted(text: &str, symbol: &'static str) -> String {
     // A point in the symbol is no decimal mark.
     Figure {
+        symbol: if text == "1" {
+            unit_of_one(symbol)
+        } else {
+            unit(symbol)
+        },
         text: number(text),
-        symbol: unit(symbol),
     }
     .to_string()
+}
+
+/// A limit or an entry in the reader's units, to the last digit that it has.
+pub(super) fn in_full(dimension: Dimension, saved: f64, units: UnitSystem) -> String {
+    let text = dimension.text(saved, units).replace('-', "−");
+    counted(&text, dimension.symbol(units))
+}
+
+/// A weight that lies on each metre of a length, on each foot in US units.
+pub(super) fn on_length(kg_per_m: f64, units: UnitSystem) -> String {
+    let metres = Dimension::Run.saved(1.0, units);
+    show(Dimension::Weight, kg_per_m * metres, units)
 }
 
 /// The symbol of a dimension's unit.
@@ -45,9 +71,23 @@ pub fn unit(symbol: &'static str) -> &'static str {
         "ft" => unit_foot(),
         "ft²" => unit_square_foot(),
         "lb/ft²" => unit_pound_per_square_foot(),
+        "lb/ft³" => unit_pound_per_cubic_foot(),
+        "lbf·ft" => unit_foot_pound_force(),
+        "/ft" => unit_per_foot(),
+        "/ft²" => unit_per_square_foot(),
         "fl oz" => unit_fluid_ounce(),
         "days" => unit_days(),
         other => other,
+    }
+}
+
+/// The symbol where there is exactly one.
+fn unit_of_one(symbol: &'static str) -> &'static str {
+    match symbol {
+        "ft" => unit_one_foot(),
+        "ft²" => unit_one_square_foot(),
+        "days" => unit_day(),
+        other => unit(other),
     }
 }
 

@@ -9,6 +9,7 @@ use super::problems::unusual_text;
 use super::results::nutrient;
 use super::say::*;
 use crate::advice::{Fact, Finding, Mend, MendWay, Saturation, Weight};
+use crate::catalog::Keyed;
 use crate::plan::{Dimension, UnitSystem};
 use crate::science::raw_water::Item;
 use crate::season::MajorNutrient;
@@ -146,7 +147,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             limit: &of(Dimension::FloorLoad, limit_kg_per_m2),
         }
         .text(),
-        Fact::OpenWater => finding_open_water().to_owned(),
+        Fact::OpenWater => finding_open_water(units.key()),
         Fact::Salts => finding_salts().to_owned(),
         Fact::Electricity => finding_electricity().to_owned(),
         Fact::StocksApart {

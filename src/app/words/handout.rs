@@ -1,9 +1,10 @@
 //! What a group takes along on paper.
 
-use super::doses::{capital, dose, doses_line, material};
-use super::figures::{and_list, date, places, show};
+use super::doses::{capital, dose, doses_line, material, millilitres};
+use super::figures::{and_list, date, show};
 use super::say::*;
 use crate::advice::Outcome;
+use crate::catalog::Keyed;
 use crate::plan::{Dimension, UnitSystem};
 
 /// Heads of the table.
@@ -12,8 +13,18 @@ pub fn group_heads() -> [&'static str; 2] {
 }
 
 /// What to take care of where a group mixes.
-pub fn group_care() -> [&'static str; 3] {
-    [group_care_1(), group_care_2(), group_care_3()]
+pub fn group_care(units: UnitSystem) -> [String; 3] {
+    // Of water, a kilogram for each litre.
+    let one = Dimension::Volume.saved(1.0, units);
+    [
+        group_care_1().to_owned(),
+        GroupCare2 {
+            units: units.key(),
+            weight: &show(Dimension::Weight, one, units),
+        }
+        .text(),
+        group_care_3().to_owned(),
+    ]
 }
 
 /// Heads of the table.
@@ -94,7 +105,7 @@ pub fn group_stocks(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
                 stock: &capital(&material(&stock.material)),
                 parts: &and_list(&parts),
                 volume: &show(Dimension::Volume, stock.volume_l, units),
-                each: &places(stock.each_ml, 0),
+                each: &millilitres(stock.each_ml, units),
             }
             .text()
         })

@@ -60,6 +60,7 @@ pub use trial_tables::*;
 pub use workings::*;
 
 use crate::app::state::Step;
+use crate::catalog::Keyed;
 use crate::plan::{Example, UnitSystem};
 
 /// The name of a copy.
@@ -141,11 +142,11 @@ pub fn example_name(example: Example) -> &'static str {
 }
 
 /// One line about a ready example.
-pub fn example_more(example: Example) -> &'static str {
+pub fn example_more(example: Example, units: UnitSystem) -> String {
     match example {
-        Example::Bottle => example_more_bottle(),
-        Example::Bucket => example_more_bucket(),
-        Example::CoveredTank => example_more_covered_tank(),
-        Example::FloatingBoards => example_more_floating_boards(),
+        Example::Bottle => example_more_bottle(units.key()),
+        Example::Bucket => example_more_bucket(units.key()),
+        Example::CoveredTank => example_more_covered_tank().to_owned(),
+        Example::FloatingBoards => example_more_floating_boards().to_owned(),
     }
 }

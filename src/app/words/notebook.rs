@@ -1,6 +1,6 @@
 //! The words of a crop under way: what is read, cut and kept, and what is wrong with an entry.
 
-use super::figures::{date, rounded, show, symbol};
+use super::figures::{date, reference, rounded, show, symbol};
 use super::say::*;
 use super::{or_unnamed, problem_text};
 use crate::catalog::Keyed;
@@ -133,17 +133,20 @@ fn level_from(pick: &Pick<LevelFrom>) -> LevelFrom {
 }
 
 /// Label and hint of a column of a reading.
-pub fn column(column: ReadingColumn) -> (&'static str, &'static str) {
-    match column {
+pub fn column(column: ReadingColumn, units: UnitSystem) -> (&'static str, String) {
+    let (label, hint) = match column {
         ReadingColumn::Date => (reading_date(), reading_date_hint()),
         ReadingColumn::Container => (reading_which_container(), reading_which_container_hint()),
         ReadingColumn::Level => (reading_level_label(), reading_level_hint()),
         ReadingColumn::LevelFrom => (reading_level_from(), ""),
-        ReadingColumn::Conductivity => (reading_ec(), reading_ec_hint()),
+        ReadingColumn::Conductivity => {
+            return (reading_ec(), reading_ec_hint(&reference(units)));
+        }
         ReadingColumn::Temperature => (reading_temperature(), reading_temperature_hint()),
         ReadingColumn::Added => (reading_then_added(), reading_then_added_hint()),
         ReadingColumn::Note => (reading_note(), ""),
-    }
+    };
+    (label, hint.to_owned())
 }
 
 /// Labels of the columns of a cut: day, container, heads, mass.

@@ -1,7 +1,7 @@
 //! What is wrong with an entry, and what is allowed.
 
 use super::fields::label;
-use super::figures::unit;
+use super::figures::in_full;
 use super::findings::sentences;
 use super::say::*;
 use crate::plan::{Dimension, Field, Problem, ProblemKind, Rule, UnitSystem};
@@ -21,15 +21,10 @@ pub fn problem_line(problem: &Problem, units: UnitSystem) -> String {
 
 /// A limit in the reader's units, with its unit.
 fn amount(field: Option<Field>, value: f64, units: UnitSystem) -> String {
-    let Some(limits) = field.and_then(Field::limits) else {
-        return number(Dimension::Factor.text(value, units));
-    };
-    let text = number(limits.dimension.text(value, units).replace('-', "−"));
-    match unit(limits.dimension.symbol(units)) {
-        "" => text,
-        symbol @ ("%" | "°") => format!("{text}{symbol}"),
-        symbol => format!("{text}\u{a0}{symbol}"),
-    }
+    let dimension = field
+        .and_then(Field::limits)
+        .map_or(Dimension::Factor, |limits| limits.dimension);
+    in_full(dimension, value, units)
 }
 
 /// What a field takes, for a text that is no such thing.

@@ -1,6 +1,6 @@
 //! What stands beside the figures.
 
-use super::figures::{date, rounded, show, unit};
+use super::figures::{date, reference, rounded, show};
 use super::say::*;
 use crate::advice::{EventKind, Outcome, PipeVerdict, Saturation, TargetReached};
 use crate::plan::{Dimension, UnitSystem};
@@ -163,9 +163,15 @@ pub fn verdict(verdict: PipeVerdict) -> &'static str {
 }
 
 /// Under the pipe table.
-pub fn pipes_note(any_sound: bool) -> String {
+pub fn pipes_note(any_sound: bool, units: UnitSystem) -> String {
+    let length = |cm| show(Dimension::Length, cm, units);
     if any_sound {
-        pipes_note_sound(unit("in"))
+        PipesNoteSound {
+            clear: &length(1.0),
+            low: &length(3.0),
+            high: &length(9.0),
+        }
+        .text()
     } else {
         pipes_note_none().to_owned()
     }
@@ -295,6 +301,7 @@ pub fn readings(outcome: &Outcome, units: UnitSystem) -> String {
     let conductivity = |ms_per_cm| show(Dimension::Conductivity, ms_per_cm, units);
     SolutionReadings {
         ec: &conductivity(solution.ec_ms_per_cm),
+        reference: &reference(units),
         ec_at_temperature: &conductivity(solution.ec_at_temperature_ms_per_cm),
         temperature: &show(Dimension::Temperature, solution.temperature_c, units),
         ph: &fine(solution.ph),

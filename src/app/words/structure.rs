@@ -1,8 +1,9 @@
 //! Verdicts on boards, covers and frames as sentences.
 
-use super::figures::show;
+use super::figures::{on_length, show};
 use super::say::*;
 use crate::advice::{LevelBy, LoadStop, StructureFact};
+use crate::catalog::Keyed;
 use crate::plan::{Dimension, UnitSystem};
 
 /// A verdict in words.
@@ -72,8 +73,9 @@ pub fn fact(fact: StructureFact, good: bool, units: UnitSystem) -> String {
             lift_kg_per_m,
             ballast_kg_per_m,
         } => FactPipesLift {
-            lift: &weight(lift_kg_per_m),
-            ballast: &weight(ballast_kg_per_m),
+            units: units.key(),
+            lift: &on_length(lift_kg_per_m, units),
+            ballast: &on_length(ballast_kg_per_m, units),
         }
         .text(),
         StructureFact::WaterUptake { .. } if good => fact_extruded_foam().to_owned(),

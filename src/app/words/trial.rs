@@ -1,6 +1,6 @@
 //! The words of a trial: what is compared, how it is laid out, what is recorded.
 
-use super::choices::Worded;
+use super::choices::Called;
 use super::say::*;
 use super::{label, rounded, show, symbol};
 use crate::catalog::Keyed;
@@ -58,10 +58,10 @@ pub fn changed_value(field: Field, value: &Entry, units: UnitSystem) -> String {
         (Entry::Number(value), Some(limits)) => show(limits.dimension, *value, units),
         (Entry::Number(value), None) => number(value),
         (Entry::Text(key), _) => match field {
-            Field::Pipe => PipeChoice::from_key(key).map(Worded::word),
-            Field::Foam => Foam::from_key(key).map(Worded::word),
-            Field::CoverMaterial => CoverMaterial::from_key(key).map(Worded::word),
-            Field::CropKind => CropKind::from_key(key).map(Worded::word),
+            Field::Pipe => PipeChoice::from_key(key).map(|it| it.called(units)),
+            Field::Foam => Foam::from_key(key).map(|it| it.called(units)),
+            Field::CoverMaterial => CoverMaterial::from_key(key).map(|it| it.called(units)),
+            Field::CropKind => CropKind::from_key(key).map(|it| it.called(units)),
             _ => None,
         }
         .unwrap_or_else(|| key.clone()),
@@ -164,6 +164,11 @@ pub fn row_and_place(unit: &Unit) -> String {
     .text()
 }
 
+/// Under the box that a table is pasted into.
+pub fn paste_hint(units: UnitSystem) -> String {
+    paste_hint_in(units.key())
+}
+
 /// Its columns.
 pub fn expected_heads() -> [&'static str; 7] {
     [
@@ -198,7 +203,7 @@ pub fn expected_rows(outcome: &TrialOutcome, units: UnitSystem) -> Vec<Vec<Strin
 
 /// A percentage to two digits.
 pub fn pct(value: f64) -> String {
-    format!("{}\u{a0}%", rounded(value, 2))
+    format!("{}%", rounded(value, 2))
 }
 
 /// How many containers show the difference that matters, and what this trial can see.

@@ -2,7 +2,7 @@
 
 use super::say::*;
 use super::trial_result::{amount, between, named, p_is, p_value};
-use super::{letter, measured, pct, rounded};
+use super::{letter, measured, pct, rounded, symbol};
 use crate::plan::UnitSystem;
 use crate::trial::{Analysis, Measure, Method, PairRow, Source, TrialOutcome};
 
@@ -96,7 +96,10 @@ pub fn pair_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Ve
 }
 
 /// The analysis of variance.
-pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
+pub fn variance_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<Vec<String>> {
+    // Neither measure has an offset.
+    let scale = measured(of).in_system(1.0, units);
+    let square = |value: f64| rounded(value * scale * scale, 5);
     let line = |row: &crate::trial::TableRow| {
         let source = match row.source {
             Source::Blocks => variance_lines_blocks(),
@@ -107,8 +110,8 @@ pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
         vec![
             source.to_owned(),
             row.freedom.to_string(),
-            rounded(row.sum_of_squares, 5),
-            rounded(row.mean_square, 5),
+            square(row.sum_of_squares),
+            square(row.mean_square),
             row.f.map_or_else(String::new, |f| rounded(f, 4)),
             row.p.map_or_else(String::new, p_value),
         ]
@@ -119,13 +122,14 @@ pub fn variance_lines(analysis: &Analysis) -> Vec<Vec<String>> {
 /// What was checked, and which method the conclusion rests on.
 pub fn check_lines(of: Measure, analysis: &Analysis, units: UnitSystem) -> Vec<String> {
     let mut lines = Vec::new();
-    lines.push(
-        match of {
-            Measure::HeadMass => check_lines_head_mass(),
-            Measure::WaterPerKg => check_lines_water_per_kg(),
-        }
-        .to_owned(),
-    );
+    let squared = match symbol(measured(of), units) {
+        ratio if ratio.contains('/') => format!("({ratio})²"),
+        symbol => format!("{symbol}²"),
+    };
+    lines.push(match of {
+        Measure::HeadMass => check_lines_head_mass(&squared),
+        Measure::WaterPerKg => check_lines_water_per_kg(&squared),
+    });
     lines.push(match analysis.normality {
         Some(check) if check.holds => check_lines_normal(&p_is(check.p)),
         Some(check) => check_lines_not_normal(&p_is(check.p)),

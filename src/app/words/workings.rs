@@ -2,12 +2,12 @@
 
 use super::built::{Built, built, built_inputs, built_method, built_name};
 use super::doses::doses_line;
-use super::figures::{rounded, show, unit};
+use super::figures::{counted, rounded, show};
 use super::findings::fine;
 use super::results::saturation_line;
 use super::say::*;
 use crate::advice::{Fact, Outcome};
-use crate::plan::{Dimension, UnitSystem};
+use crate::plan::{Dimension, UnitSystem, significant, temperature_difference};
 
 /// A figure whose working can be opened.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -147,7 +147,7 @@ pub fn working_of(worked: Worked) -> &'static str {
 
 /// Inputs, equation, source, how sure.
 pub fn working(worked: Worked, outcome: &Outcome, units: UnitSystem) -> [String; 4] {
-    let [equation, source, sure] = method(worked);
+    let [equation, source, sure] = method(worked, units);
     [inputs(worked, outcome, units), equation, source, sure]
 }
 
@@ -263,10 +263,10 @@ fn inputs(worked: Worked, outcome: &Outcome, units: UnitSystem) -> String {
 }
 
 /// Equation, source and certainty.
-fn method(worked: Worked) -> [String; 3] {
+fn method(worked: Worked, units: UnitSystem) -> [String; 3] {
     let three = |by: &str, after: &str, sure: &str| [by, after, sure].map(str::to_owned);
     match worked {
-        Worked::Built(of) => built_method(of).into(),
+        Worked::Built(of) => built_method(of, units).into(),
         Worked::Fill => three(working_fill_by(), working_fill_after(), working_fill_sure()),
         Worked::Dose => three(
             working_dose_by(),
@@ -305,7 +305,7 @@ fn method(worked: Worked) -> [String; 3] {
         Worked::Boards => three(
             working_boards_by(),
             working_boards_after(),
-            working_boards_sure(),
+            &working_boards_sure(&show(Dimension::SmallLength, 3.0, units)),
         ),
         Worked::Days => three(working_days_by(), working_days_after(), working_days_sure()),
         Worked::Recipe => three(
@@ -335,7 +335,7 @@ fn method(worked: Worked) -> [String; 3] {
             working_next_crops_sure(),
         ),
         Worked::Roots => three(
-            &working_roots_by(unit("in")),
+            &roots_grow(units),
             working_roots_after(),
             working_roots_sure(),
         ),
@@ -346,4 +346,19 @@ fn method(worked: Worked) -> [String; 3] {
         ),
         Worked::Load => three(working_load_by(), working_load_after(), working_load_sure()),
     }
+}
+
+/// How tips grow: a millimetre a day for each degree of the reader's scale.
+fn roots_grow(units: UnitSystem) -> String {
+    let (degrees, _) = temperature_difference(1.0, units);
+    let growth = Dimension::SmallLength.in_system(1.0, units) / degrees;
+    WorkingRootsBy {
+        plug: &show(Dimension::Length, 3.0, units),
+        growth: &counted(
+            &significant(growth, 2),
+            Dimension::SmallLength.symbol(units),
+        ),
+        from: &show(Dimension::Temperature, 5.0, units),
+    }
+    .text()
 }

@@ -66,12 +66,24 @@ pub enum Dimension {
     DailyLight,
     /// Price of a kilogram, in the plan's own currency.
     Price,
-    /// Price of a piece, a metre or a square metre, in the plan's own currency.
+    /// Price of a metre, in the plan's own currency.
+    PriceOfLength,
+    /// Price of a square metre, in the plan's own currency.
+    PriceOfArea,
+    /// Price of a piece, in the plan's own currency.
     Money,
     /// A length of timber or pipe; in m.
     Run,
     /// An area of liner or fabric; in m².
     Area,
+    /// Density of a solid; in kg/m³.
+    Density,
+    /// A force; in N.
+    Force,
+    /// Moment of a force; in N·m.
+    Moment,
+    /// Stress of a material; in MPa.
+    Stress,
     /// A pH, or a density in g/mL: a plain number with two places.
     Fine,
 }
@@ -104,6 +116,13 @@ impl Dimension {
                 | Self::SmallLength
                 | Self::Run
                 | Self::Area
+                | Self::Price
+                | Self::PriceOfLength
+                | Self::PriceOfArea
+                | Self::Density
+                | Self::Force
+                | Self::Moment
+                | Self::Stress
         ) && system == UnitSystem::UsCustomary;
         &self.units()[usize::from(us)]
     }

@@ -149,7 +149,7 @@ fn leading_number(text: &str) -> Result<(f64, &str), NotRead> {
     if let Some((fraction, after)) = leading_fraction(rest) {
         value += fraction;
         rest = after;
-    } else if let Some(after) = rest.strip_prefix('/') {
+    } else if let Some(after) = below_a_line(rest) {
         let length = after.chars().take_while(char::is_ascii_digit).count();
         let below = double(&after[..length]).ok_or(NotRead::NotANumber)?;
         if below == 0.0 {
@@ -162,6 +162,12 @@ fn leading_number(text: &str) -> Result<(f64, &str), NotRead> {
         return Err(NotRead::TooLarge);
     }
     Ok((if negative { -value } else { value }, rest.trim_start()))
+}
+
+/// What follows the line of a fraction; a line before a letter begins a unit, as in `3/kg`.
+fn below_a_line(text: &str) -> Option<&str> {
+    let after = text.strip_prefix('/')?;
+    (!after.starts_with(char::is_alphabetic)).then_some(after)
 }
 
 /// ` 1/2` after a whole number, as in `7 1/2`.

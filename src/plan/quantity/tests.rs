@@ -132,3 +132,86 @@ fn a_difference_of_temperatures_has_no_offset() {
     );
     assert_eq!(temperature_difference(2.5, UnitSystem::Metric), (2.5, "°C"));
 }
+
+#[test]
+fn every_symbol_is_read_as_it_is_shown_in_either_language() {
+    let pound_a_foot_squared = 0.453_592_37 / (0.3048 * 0.3048);
+    for (dimension, text, saved) in [
+        (Dimension::Length, "8 pulg", 8.0 * 2.54),
+        (Dimension::Length, "3 pies 6 pulg", 3.5 * 30.48),
+        (Dimension::Elevation, "100 pies", 30.48),
+        (Dimension::Run, "1 pie", 0.3048),
+        (Dimension::Volume, "8 oz líq", 3.785_411_784 / 16.0),
+        (Dimension::Area, "100 ft²", 100.0 * 0.3048 * 0.3048),
+        (Dimension::Area, "100 pies²", 100.0 * 0.3048 * 0.3048),
+        (Dimension::Area, "1 pie²", 0.3048 * 0.3048),
+        (Dimension::Area, "100 pies2", 100.0 * 0.3048 * 0.3048),
+        (
+            Dimension::FloorLoad,
+            "40 lb/ft²",
+            40.0 * pound_a_foot_squared,
+        ),
+        (
+            Dimension::FloorLoad,
+            "40 lb/pie²",
+            40.0 * pound_a_foot_squared,
+        ),
+        (
+            Dimension::FloorLoad,
+            "40 lb/pie2",
+            40.0 * pound_a_foot_squared,
+        ),
+        (Dimension::SmallLength, "1/2 pulg", 12.7),
+        (Dimension::Days, "1 día", 1.0),
+        (Dimension::Days, "10 días", 10.0),
+        (Dimension::Days, "1 day", 1.0),
+        (Dimension::PriceOfLength, "3 /pie", 3.0 / 0.3048),
+        (Dimension::PriceOfLength, "3/ft", 3.0 / 0.3048),
+        (Dimension::PriceOfLength, "3/m", 3.0),
+        (Dimension::PriceOfArea, "2 /pie²", 2.0 / (0.3048 * 0.3048)),
+        (Dimension::PriceOfArea, "2/ft2", 2.0 / (0.3048 * 0.3048)),
+        (Dimension::Price, "2/lb", 2.0 / 0.453_592_37),
+        (
+            Dimension::Density,
+            "2 lb/pie³",
+            2.0 * 0.453_592_37 / 0.028_316_846_592,
+        ),
+        (Dimension::Moment, "1 lbf·pie", 1.355_817_948_331_400_4),
+    ] {
+        for system in [METRIC, US] {
+            let read = dimension.read(text, system).expect(text);
+            assert!(
+                (read - saved).abs() <= 1e-14 * saved,
+                "{text}: {read} for {saved}"
+            );
+        }
+    }
+}
+
+#[test]
+fn prices_are_asked_for_the_unit_of_the_system() {
+    for (dimension, metric, customary, factor) in [
+        (Dimension::Price, "/kg", "/lb", 0.453_592_37),
+        (Dimension::PriceOfLength, "/m", "/ft", 0.3048),
+        (Dimension::PriceOfArea, "/m²", "/ft²", 0.092_903_04),
+    ] {
+        assert_eq!(dimension.symbol(METRIC), metric);
+        assert_eq!(dimension.symbol(US), customary);
+        assert_eq!(dimension.read("3", METRIC), Ok(3.0));
+        let saved = dimension.read("3", US).expect("a number");
+        assert!((saved - 3.0 / factor).abs() <= 1e-14 * saved, "{saved}");
+        assert_eq!(dimension.text(saved, US), "3");
+    }
+}
+
+#[test]
+fn forces_and_stresses_are_exact() {
+    // NIST SP 811, appendix B.8: 1 lbf = 4.4482216152605 N; 1 psi = 6.894757 kPa.
+    let near = |got: f64, wanted: f64| assert!((got - wanted).abs() <= 1e-14 * wanted, "{got}");
+    near(Dimension::Force.saved(1.0, US), 4.448_221_615_260_5);
+    near(
+        Dimension::Moment.saved(1.0, US),
+        4.448_221_615_260_5 * 0.3048,
+    );
+    near(Dimension::Stress.saved(1.0, US), 0.006_894_757_293_168_361);
+}

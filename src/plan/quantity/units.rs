@@ -22,6 +22,10 @@ const fn unit(names: &'static [&'static str], scale: f64) -> Unit {
 // yard and pound agreement of 1959; US gallon of 231 cubic inches).
 const LITRES_PER_GALLON: f64 = 3.785_411_784;
 const GRAMS_PER_OUNCE: f64 = 28.349_523_125;
+const GRAMS_PER_POUND: f64 = GRAMS_PER_OUNCE * 16.0;
+const METRES_PER_FOOT: f64 = 0.3048;
+// A pound under the standard acceleration of gravity, 9.806 65 m/s², which is exact too.
+const NEWTONS_PER_POUND_FORCE: f64 = 4.448_221_615_260_5;
 
 const LENGTH: &[Unit] = &[
     unit(
@@ -115,7 +119,7 @@ const MASS: &[Unit] = &[
     ),
     unit(
         &["lb", "lbs", "pound", "pounds", "libra", "libras"],
-        GRAMS_PER_OUNCE * 16.0,
+        GRAMS_PER_POUND,
     ),
     unit(&["mg"], 0.001),
 ];
@@ -139,7 +143,7 @@ const CONCENTRATION: &[Unit] = &[
 const STOCK_STRENGTH: &[Unit] = &[
     unit(&["g/L"], 1.0),
     unit(&["oz/gal"], GRAMS_PER_OUNCE / LITRES_PER_GALLON),
-    unit(&["lb/gal"], GRAMS_PER_OUNCE * 16.0 / LITRES_PER_GALLON),
+    unit(&["lb/gal"], GRAMS_PER_POUND / LITRES_PER_GALLON),
     unit(&["kg/L"], 1000.0),
 ];
 const DAILY_RADIATION: &[Unit] = &[
@@ -178,31 +182,63 @@ const CARBON_DIOXIDE: &[Unit] = &[unit(&["ppm", "µmol/mol"], 1.0)];
 const FLOOR_LOAD: &[Unit] = &[
     unit(&["kg/m²", "kg/m2"], 1.0),
     unit(
-        &["lb/ft²", "lb/ft2"],
-        GRAMS_PER_OUNCE * 16.0 / 1000.0 / (0.3048 * 0.3048),
+        &["lb/ft²", "lb/ft2", "psf", "lb/pie²", "lb/pie2"],
+        GRAMS_PER_POUND / 1000.0 / (METRES_PER_FOOT * METRES_PER_FOOT),
     ),
 ];
 const WATER_USE: &[Unit] = &[
     unit(&["L/kg"], 1.0),
-    unit(
-        &["gal/lb"],
-        LITRES_PER_GALLON / (GRAMS_PER_OUNCE * 16.0 / 1000.0),
-    ),
+    unit(&["gal/lb"], LITRES_PER_GALLON / (GRAMS_PER_POUND / 1000.0)),
 ];
-const WEIGHT: &[Unit] = &[
-    unit(&["kg"], 1.0),
-    unit(&["lb"], GRAMS_PER_OUNCE * 16.0 / 1000.0),
+const WEIGHT: &[Unit] = &[unit(&["kg"], 1.0), unit(&["lb"], GRAMS_PER_POUND / 1000.0)];
+const SMALL_LENGTH: &[Unit] = &[
+    unit(&["mm"], 1.0),
+    unit(&["in", "\"", "”", "″", "pulg"], 25.4),
 ];
-const SMALL_LENGTH: &[Unit] = &[unit(&["mm"], 1.0), unit(&["in"], 25.4)];
 const AREA: &[Unit] = &[
     unit(&["m²", "m2"], 1.0),
-    unit(&["ft²", "ft2"], 0.3048 * 0.3048),
+    unit(
+        &["ft²", "ft2", "sq ft", "pies²", "pies2", "pie²", "pie2"],
+        METRES_PER_FOOT * METRES_PER_FOOT,
+    ),
+];
+const DENSITY: &[Unit] = &[
+    unit(&["kg/m³", "kg/m3"], 1.0),
+    unit(
+        &["lb/ft³", "lb/ft3", "lb/pie³", "lb/pie3"],
+        GRAMS_PER_POUND / 1000.0 / (METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT),
+    ),
+];
+const FORCE: &[Unit] = &[unit(&["N"], 1.0), unit(&["lbf"], NEWTONS_PER_POUND_FORCE)];
+const MOMENT: &[Unit] = &[
+    unit(&["N·m"], 1.0),
+    unit(
+        &["lbf·ft", "lbf·pie"],
+        NEWTONS_PER_POUND_FORCE * METRES_PER_FOOT,
+    ),
+];
+const STRESS: &[Unit] = &[
+    unit(&["MPa"], 1.0),
+    // A pound-force on a square inch.
+    unit(&["psi"], NEWTONS_PER_POUND_FORCE / (25.4 * 25.4)),
 ];
 const DAILY_LIGHT: &[Unit] = &[unit(&["mol/m²"], 1.0)];
-// A price per pound is typed as such; the field itself stays per kilogram.
+// Prices are typed for the unit of the system; the fields themselves stay per kilogram, metre and
+// square metre.
 const PRICE: &[Unit] = &[
     unit(&["/kg"], 1.0),
-    unit(&["/lb"], 1000.0 / (GRAMS_PER_OUNCE * 16.0)),
+    unit(&["/lb"], 1000.0 / GRAMS_PER_POUND),
+];
+const PRICE_OF_LENGTH: &[Unit] = &[
+    unit(&["/m"], 1.0),
+    unit(&["/ft", "/pie"], 1.0 / METRES_PER_FOOT),
+];
+const PRICE_OF_AREA: &[Unit] = &[
+    unit(&["/m²", "/m2"], 1.0),
+    unit(
+        &["/ft²", "/ft2", "/pie²", "/pie2"],
+        1.0 / (METRES_PER_FOOT * METRES_PER_FOOT),
+    ),
 ];
 const NO_UNIT: &[Unit] = &[unit(&[""], 1.0)];
 
@@ -240,6 +276,12 @@ impl Dimension {
             Self::SmallLength => SMALL_LENGTH,
             Self::DailyLight => DAILY_LIGHT,
             Self::Price => PRICE,
+            Self::PriceOfLength => PRICE_OF_LENGTH,
+            Self::PriceOfArea => PRICE_OF_AREA,
+            Self::Density => DENSITY,
+            Self::Force => FORCE,
+            Self::Moment => MOMENT,
+            Self::Stress => STRESS,
             Self::Area => AREA,
             Self::Money | Self::Count | Self::Factor | Self::Date | Self::Fine => NO_UNIT,
         }

@@ -6,7 +6,7 @@ use slackwater::plan::notebook::{
     Cut, Notebook, NotebookRefusal, Place, Reading, ReadingColumn, check_notebook,
     readings_from_csv, readings_to_csv,
 };
-use slackwater::plan::{Entry, Example, Pick, check};
+use slackwater::plan::{Entry, Example, Pick, UnitSystem, check};
 
 use super::reading;
 use crate::seeded::Seeded;

@@ -8,17 +8,38 @@ unit-inch = in
 # Symbol of the foot.
 unit-foot = ft
 
+# Symbol of the foot, after exactly 1.
+unit-one-foot = ft
+
 # Symbol of the square foot.
 unit-square-foot = ft²
 
+# Symbol of the square foot, after exactly 1.
+unit-one-square-foot = ft²
+
 # Symbol of the pound per square foot.
 unit-pound-per-square-foot = lb/ft²
+
+# Symbol of the pound per cubic foot.
+unit-pound-per-cubic-foot = lb/ft³
+
+# Symbol of the moment of a pound-force on a lever of a foot.
+unit-foot-pound-force = lbf·ft
+
+# After the price of a foot.
+unit-per-foot = /ft
+
+# After the price of a square foot.
+unit-per-square-foot = /ft²
 
 # Symbol of the US fluid ounce.
 unit-fluid-ounce = fl oz
 
 # Symbol of the day, after a number.
 unit-days = days
+
+# Symbol of the day, after exactly 1.
+unit-day = day
 
 # Short name of the month, as in a date.
 month-1 = Jan
@@ -114,9 +135,15 @@ example-covered-tank = A covered tank
 
 example-floating-boards = Boards that float, then rest
 
-example-more-bottle = 4 litres, a net pot in the neck, a porch in mild humid weather.
+example-more-bottle = { $units ->
+    [us] 1 gallon
+   *[metric] 4 litres
+}, a net pot in the neck, a porch in mild humid weather.
 
-example-more-bucket = 19 litres with a lid. The usual first attempt.
+example-more-bucket = { $units ->
+    [us] 5 gallons
+   *[metric] 19 litres
+} with a lid. The usual first attempt.
 
 example-more-covered-tank = A lined timber frame under one sheet of board, 48 heads.
 
@@ -462,46 +489,73 @@ climate-choice-room-under-lamps = A room under lamps
 climate-choice-own = My own figures
 
 # Foam of the boards, with its least density and its type.
-foam-extruded-x = Extruded, 21 kg/m³ (type X)
+foam-extruded-x = Extruded, { $density } (type X)
 
-foam-extruded-iv = Extruded, 25 kg/m³ (type IV, usual)
+foam-extruded-iv = Extruded, { $density } (type IV, usual)
 
-foam-extruded-vi = Extruded, 29 kg/m³ (type VI)
+foam-extruded-vi = Extruded, { $density } (type VI)
 
-foam-expanded-i = Expanded beads, 15 kg/m³ (type I)
+foam-expanded-i = Expanded beads, { $density } (type I)
 
-foam-expanded-viii = Expanded beads, 18 kg/m³ (type VIII)
+foam-expanded-viii = Expanded beads, { $density } (type VIII)
 
-foam-expanded-ii = Expanded beads, 22 kg/m³ (type II)
+foam-expanded-ii = Expanded beads, { $density } (type II)
 
-foam-expanded-ix = Expanded beads, 29 kg/m³ (type IX)
-
-# A net pot.
-pot-choice-small = about 5 cm (2 in) wide, 5 cm deep
-
-# A net pot as wide as it is deep, 7.5 cm.
-pot-choice-medium = about { $size } cm (3 in) wide, { $size } cm deep
+foam-expanded-ix = Expanded beads, { $density } (type IX)
 
 # A net pot.
-pot-choice-deep = about { $width } cm (3 in) wide, 10 cm deep
+pot-choice-small = about { $units ->
+    [us] 2 in
+   *[metric] 5 cm
+} wide and deep
+
+# A net pot as wide as it is deep.
+pot-choice-medium = about { $units ->
+    [us] 3 in
+   *[metric] { $size } cm
+} wide and deep
+
+# A net pot.
+pot-choice-deep = about { $units ->
+    [us] 3 in wide, 4 in deep
+   *[metric] { $width } cm wide, 10 cm deep
+}
 
 # A common container.
-vessel-choice-bottle4 = 4 L bottle with a wide neck
+vessel-choice-bottle4 = { $units ->
+    [us] 1 gal
+   *[metric] 4 L
+} bottle with a wide neck
 
-vessel-choice-cut-bottle2 = 2 L bottle, top cut off
+vessel-choice-cut-bottle2 = { $units ->
+    [us] 1/2 gal
+   *[metric] 2 L
+} bottle, top cut off
 
-vessel-choice-bucket19 = 19 L (5 gal) bucket
+vessel-choice-bucket19 = { $units ->
+    [us] 5 gal
+   *[metric] 19 L
+} bucket
 
-vessel-choice-box45 = 45 L storage box
+vessel-choice-box45 = { $units ->
+    [us] 12 gal
+   *[metric] 45 L
+} storage box
 
 # A timber tank with a liner.
-vessel-choice-tank240 = { $length } × { $width } m frame, lined
+vessel-choice-tank240 = { $units ->
+    [us] 8 × 4 ft
+   *[metric] { $length } × { $width } m
+} frame, lined
 
 # A timber tank with a liner.
-vessel-choice-tank720 = { $length } × { $width } m frame, lined
+vessel-choice-tank720 = { $units ->
+    [us] 24 × 4 ft
+   *[metric] { $length } × { $width } m
+} frame, lined
 
-# Sawn timber of the US series: nominal size in inches, true size in millimetres.
-timber-dressed = { $thick } × { $wide } in nominal (truly { $thickness } × { $width } mm)
+# Sawn timber of the US series: nominal size in inches; size: the true one, with units.
+timber-dressed = { $thick } × { $wide } in nominal (truly { $size })
 
 # A blend that is not on the list.
 blend-choice-own = Another: I copy its label
@@ -729,11 +783,11 @@ label-sheet-width = Stock sheet: width
 
 label-sheet-price = Price of a stock sheet
 
-label-pipe-price = Price of a metre of pipe
+label-pipe-price = Price of pipe
 
-label-timber-price = Price of a metre of timber
+label-timber-price = Price of timber
 
-label-liner-price = Price of a square metre of liner
+label-liner-price = Price of liner
 
 label-pot-price = Price of a net pot
 
@@ -954,7 +1008,7 @@ hint-pot-height = From the foot to the underside of the flange.
 
 hint-pot-flange-diameter = Across the brim that keeps the pot from falling through.
 
-hint-pot-immersion = The lowest 2 to 3 cm (about 1 in) is usual.
+hint-pot-immersion = The lowest { $low } to { $high } is usual.
 
 hint-fill-depth = Leave empty to have it worked out.
 
@@ -968,7 +1022,7 @@ hint-edge-distance = Leave empty for half the spacing.
 
 hint-support-rating = From the builder's or maker's papers. Leave empty if you do not know; then do not build there.
 
-hint-floor-drop = Measure with a water level; { $good } cm is a good floor.
+hint-floor-drop = Measure with a water level; { $good } is a good floor.
 
 hint-brace-spacing = Corners count as braces. The solution pushes the sides out between them.
 
@@ -984,7 +1038,7 @@ hint-date = Year-month-day, such as 2027-03-01.
 
 hint-seedling-age = Days from sowing. One to two weeks is usual.
 
-hint-target-head = Fresh, cut above the pot. 150 to 250 g is usual for lettuce.
+hint-target-head = Fresh, cut above the pot. { $low } to { $high } is usual for lettuce.
 
 hint-growth-factor = Start with { $start }. 1 is the published growth model, which grows faster than crops do without pumps.
 
@@ -1026,11 +1080,11 @@ hint-sheet-price = In any currency. Leave empty if you need no prices.
 
 hint-salts = Choose from the list or type a formula, such as KNO3 or MgSO4.7H2O. Purity 100% unless the bag says less.
 
-hint-stock-acalcium-nitrate = 120 g/L is usual.
+hint-stock-acalcium-nitrate = { $strength } is usual.
 
-hint-stock-bblend = 120 g/L of an 8-15-36 blend is usual.
+hint-stock-bblend = { $strength } of an 8-15-36 blend is usual.
 
-hint-stock-bmagnesium-sulfate = The heptahydrate, Epsom salt. 72 g/L is usual.
+hint-stock-bmagnesium-sulfate = The heptahydrate, Epsom salt. { $strength } is usual.
 
 hint-latitude = Degrees, north positive; south with a minus or an S.
 
@@ -1375,7 +1429,7 @@ target-heads-4 = Miss
 stock-heads-1 = Stock
 
 # Heads of the table of stocks.
-stock-heads-2 = In a litre
+stock-heads-2 = Contents
 
 # Heads of the table of stocks.
 stock-heads-3 = One batch serves
@@ -1446,8 +1500,8 @@ rests-never = never
 # In the pipe table: when the boards come to rest.
 rests-on-day = day { $day }
 
-# Under the pipe table. inch: the symbol.
-pipes-note-sound = Each size is filled so that its boards float 1 cm (3/8 { $inch }) clear. The air gap comes from the water that the crop draws, so it hardly changes with the pipe; a thicker pipe leaves more solution. 3 to 9 cm (1 1/8 to 3 1/2 { $inch }) of moist air at harvest is usual.
+# Under the pipe table. Lengths with their units.
+pipes-note-sound = Each size is filled so that its boards float { $clear } clear. The air gap comes from the water that the crop draws, so it hardly changes with the pipe; a thicker pipe leaves more solution. { $low } to { $high } of moist air at harvest is usual.
 
 # Under the pipe table, where no size does.
 pipes-note-none = No size gives a sound air gap with this crop and climate. The gap comes from the water that the crop draws: fewer or more plants, a longer or shorter crop, or another tank changes it; the pipe alone does not.
@@ -1482,8 +1536,8 @@ saturation-calcium-phosphate = calcium phosphate { $index }
 # A saturation index; several stand in a row with commas.
 saturation-lime = lime { $index }
 
-# The readings of the solution. ec, `ec_at_temperature`: with their unit; saturation: a list such as gypsum −1.2, lime 0.3.
-solution-readings = EC { $ec } at 25 °C ({ $ec_at_temperature } at its own { $temperature }), pH { $ph }; saturation (clear below 0): { $saturation }.
+# The readings of the solution. reference: the temperature that meters reckon EC to, 25 °C or 77 °F. ec, `ec_at_temperature`: with their unit; saturation: a list such as gypsum −1.2, lime 0.3.
+solution-readings = EC { $ec } at { $reference } ({ $ec_at_temperature } at its own { $temperature }), pH { $ph }; saturation (clear below 0): { $saturation }.
 
 ## season
 
@@ -1598,7 +1652,7 @@ all-doses-as-often = { $count } containers take { $count } times as much.
 all-doses = { $count } containers take { $doses }.
 
 # Under the doses of one container, all with units but pH.
-dose-more = { $ec } at 25 °C, pH { $ph }, { $nitrogen } nitrogen. For one container.
+dose-more = { $ec } at { $reference }, pH { $ph }, { $nitrogen } nitrogen. For one container.
 
 # charge: money for the fertilizer of one container. head: money for one plant of it.
 cost-line = It costs about { $charge }, { $head } a head.
@@ -1670,7 +1724,10 @@ finding-heavy = Full, the solution alone weighs { $mass }. More than about { $li
 
 finding-floor-load = The solution loads what is under it with { $load }. Build on firm level ground. From about { $limit }, on any bench, deck, balcony or roof, ask a competent person and follow local code first.
 
-finding-open-water = Small children can drown in a few centimetres of water. Keep the tank covered and fenced off, and never leave children alone with it.
+finding-open-water = Small children can drown in a few { $units ->
+    [us] inches
+   *[metric] centimetres
+} of water. Keep the tank covered and fenced off, and never leave children alone with it.
 
 finding-salts = Keep fertilizer and solution out of reach of children and animals, closed and named. Follow the product's label. Wash hands after mixing.
 
@@ -1823,7 +1880,7 @@ finding-dim = Light is low: { $light } a day; below about { $limit } plants stre
 
 finding-brighter-than-clear-sky = The solar radiation is more than a clear sky gives at this latitude and date. Check it.
 
-finding-not-validated = The growth model was made and tested for lettuce. For this crop dates and litres are a rough guide only.
+finding-not-validated = The growth model was made and tested for lettuce. For this crop dates and amounts of water are a rough guide only.
 
 # Where pots or roots lose the solution.
 roots-mends-none = No single change of fill, pot or pipe mends it: take another container, or fewer and smaller plants.
@@ -2060,7 +2117,7 @@ working-boards-by = Displaced water equals floating mass; gap = height of the pi
 working-boards-after = Archimedes; ASTM C578 foam densities; ISO 161-1, ASTM D1785, D2729 and D3034 pipe diameters.
 
 # How sure that is.
-working-boards-sure = A few millimetres on a level floor; sag and a floor out of level are judged on their own.
+working-boards-sure = About { $error } on a level floor; sag and a floor out of level are judged on their own.
 
 # By which equation.
 working-days-by = Solution of a day = that of the day before less transpiration and evaporation; level from the shape of the container; each nutrient less uptake; EC and pH from the ions left.
@@ -2126,7 +2183,7 @@ working-next-crops-after = Mass balance of the season.
 working-next-crops-sure = Measure EC before each crop: it counts more than the forecast.
 
 # By which equation.
-working-roots-by = Tips start from a 3 cm (1 1/4 { $inch }) plug, grow 1 mm for each degree above 5 °C a day, and stop where less than 2 mg/L of oxygen diffuses down to them.
+working-roots-by = Tips start from a { $plug } plug, grow { $growth } for each degree above { $from } a day, and stop where less than 2 mg/L of oxygen diffuses down to them.
 
 # After whom; names and years of sources stay.
 working-roots-after = Degree-days after Kage and others 2000; diffusion after Han and Bartels 1996; the figures for lettuce, the plug and the least oxygen are assumed.
@@ -2188,7 +2245,7 @@ card-cautions = Take care
 card-notes = Notes
 
 # What to watch for; the same for every plan.
-watch-lines-1 = Mosquitoes: seal every gap wider than 1 mm; screen what must stay open.
+watch-lines-1 = Mosquitoes: seal every gap wider than { $gap }; screen what must stay open.
 
 # What to watch for; the same for every plan.
 watch-lines-2 = Green water: light gets in. Cover it.
@@ -2260,7 +2317,7 @@ card-mix-fill = Fill to the mark and stir.
 card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }.
 
 # Last step of mixing.
-card-mix-measure = Measure: EC about { $ec } at 25 °C, pH { $ph }. Correct now; it cannot be corrected later.
+card-mix-measure = Measure: EC about { $ec } at { $reference }, pH { $ph }. Correct now; it cannot be corrected later.
 
 # Before a date.
 card-date-sow = Sow
@@ -2516,7 +2573,10 @@ group-heads-2 = How much
 group-care-1 = Salts irritate eyes and skin, acids burn: gloves and goggles, adults only, children stand back. Acid goes into water, never water into acid. Follow the product labels.
 
 # What to take care of where a group mixes.
-group-care-2 = A litre of water weighs a kilogram. Fill containers where they will stand.
+group-care-2 = A { $units ->
+    [us] gallon
+   *[metric] litre
+} of water weighs { $weight }. Fill containers where they will stand.
 
 # What to take care of where a group mixes.
 group-care-3 = Cover every container of water where small children are.
@@ -2566,8 +2626,8 @@ group-get-water = Water
 # A salt of a stock solution.
 group-stock-part = { $dose } of { $material }
 
-# How to prepare a stock solution. parts: as "20 g of calcium nitrate", joined with "and"; each: a number.
-group-stock = { $stock }: dissolve { $parts } and fill up to { $volume }. Each container takes { $each } mL of it.
+# How to prepare a stock solution. parts: as "20 g of calcium nitrate", joined with "and"; each: with its unit.
+group-stock = { $stock }: dissolve { $parts } and fill up to { $volume }. Each container takes { $each } of it.
 
 ## chances
 
@@ -2638,10 +2698,10 @@ no-offer-needed = Nothing has to change.
 no-offer-enough = No single change within the usual limits is enough.
 
 # What differs. warmth: degrees with their symbol; light: per cent; humidity: points of a per cent.
-spreads-weather = Weather: how days follow one another is after Richardson and Wright (1984), matrices A and B. Assumed: highs and lows differ by { $warmth } (a fifth of it in a room under lamps), light by { $light } %, humidity by { $humidity } points, each one standard deviation.
+spreads-weather = Weather: how days follow one another is after Richardson and Wright (1984), matrices A and B. Assumed: highs and lows differ by { $warmth } (a fifth of it in a room under lamps), light by { $light }%, humidity by { $humidity } points, each one standard deviation.
 
 # What differs, in per cent.
-spreads-plants = Plants: growth, water drawn and nutrients taken up differ by { $growth } %, { $water } % and { $uptake } % (assumed; the published models were out by 9 to 21 % where they were tested).
+spreads-plants = Plants: growth, water drawn and nutrients taken up differ by { $growth }%, { $water }% and { $uptake }% (assumed; the published models were out by 9 to 21% where they were tested).
 
 # The seed is that of random numbers.
 spreads-seed = The seasons are drawn from a fixed seed: the same plan gives the same chances on every device.
@@ -2690,8 +2750,8 @@ what-to-print = What to print
 # A template of more pages than anybody joins.
 template-too-large = This board is too large for a template of paper. Mark its holes by the measures on the build sheet.
 
-# Beside the check bar.
-template-bar = 100 mm. If it is not, print again at 100%.
+# Beside the check bar. length: what it measures, with its unit.
+template-bar = { $length }. If it is not, print again at 100%.
 
 # How pages meet.
 template-join = Cut along the frame. Join where the same letters meet and the slanted strokes run through. Thick line: edge.
@@ -2859,10 +2919,16 @@ build-check-edge-dip = Edge dips when one half is harvested
 build-check-room = Room beside the boards, across and along
 
 # A line of the figures: two masses follow.
-build-check-ballast = Ballast in a metre of pipe; in all
+build-check-ballast = Ballast in a { $units ->
+    [us] foot
+   *[metric] metre
+} of pipe; in all
 
 # What is wanted of the ballast: it outweighs the lift of the pipe, given as a mass.
-build-check-lift = lift { $lift } a metre
+build-check-lift = lift { $lift } a { $units ->
+    [us] foot
+   *[metric] metre
+}
 
 # The same where the pipes stay down by themselves: no ballast is needed.
 build-check-no-ballast = none needed
@@ -2880,7 +2946,10 @@ build-check-cover-sag = Sag of the cover, in the long run
 build-check-cover-gap = Moist air at harvest under its lowest point
 
 # A line of the figures: the solution pushes the sides out; a force and a moment follow.
-build-check-push = Push on a metre of side; moment about its foot
+build-check-push = Push on a { $units ->
+    [us] foot
+   *[metric] metre
+} of side; moment about its base
 
 # A line of the figures: bending stress of the sides.
 build-check-bending = Sides bend between braces
@@ -2918,7 +2987,7 @@ build-parts-posts = A post in each corner.
 # In place of the one before where the sides need braces; braces: two or more.
 build-parts-posts-and-braces = A post in each corner, { $braces } braces along the sides, none further apart than { $spacing }.
 
-# A step of building: felt or the like between frame and liner, so many square metres.
+# A step of building: felt or the like between frame and liner, by its area.
 build-parts-cushion = Cushion floor and sides ({ $area }): no stone, nail or splinter may touch the liner.
 
 # A step of building.
@@ -2936,8 +3005,11 @@ build-parts-pipes = { $count ->
 # A step of building: props hold the cover up. Places: one length or several, with commas.
 build-parts-props = Props { $height } tall under the cover, in rows at { $places } from one side, on pads that spare the liner.
 
-# A step of building. Diameter of a hole, all holes of the tank, plants on a square metre; stock sheets of length by width.
-build-parts-holes = Holes { $diameter } across: { $holes } in all, { $density } plants on a square metre. { $sheets ->
+# A step of building. Diameter of a hole, all holes of the tank, plants on a square metre or foot; stock sheets of length by width.
+build-parts-holes = Holes { $diameter } across: { $holes } in all, { $density } plants on a square { $units ->
+    [us] foot
+   *[metric] metre
+}. { $sheets ->
     [one] 1 sheet
    *[other] { $sheets } sheets
 } of { $size }.
@@ -2946,7 +3018,10 @@ build-parts-holes = Holes { $diameter } across: { $holes } in all, { $density } 
 build-parts-drain = To drain: a hose of { $hose } as a siphon, its end well below the floor, takes about { $minutes } min. Lead it where spent solution does no harm.
 
 # A step of building.
-build-parts-children = Small children drown in a few centimetres of open water: keep the tank covered or fenced, also when it holds nothing but rain.
+build-parts-children = Small children drown in a few { $units ->
+    [us] inches
+   *[metric] centimetres
+} of open water: keep the tank covered or fenced, also when it holds nothing but rain.
 
 # Over that list.
 hole-rows-heading = Middles of the holes from a corner, row by row
@@ -3088,7 +3163,10 @@ built-inputs-trim = One board with pots and seedlings weighs { $weight }; it lie
 built-inputs-room = Inside measures of the tank less the boards in rows: { $across } is left across, { $along } along.
 
 # Working of a check, first part: what goes into it. The lift may be negative: then the pipe stays down.
-built-inputs-ballast = A metre of the bare pipe weighs { $weight } and lifts { $lift } with its ends as planned; margin { $margin }.
+built-inputs-ballast = A { $units ->
+    [us] foot
+   *[metric] metre
+} of the bare pipe weighs { $weight } and lifts { $lift } with its ends as planned; margin { $margin }.
 
 # Working of a check, first part: what goes into it.
 built-inputs-uptake = Volume of one board and the water that foam of its type takes up in long immersion: { $water }.
@@ -3102,8 +3180,11 @@ built-inputs-cover = A free span of { $span } under { $load }, { $thickness } th
 # Working of a check, first part: what goes into it.
 frame-inputs-level = How much lower you say one end of the floor lies than the other.
 
-# Working of a check, first part: what goes into it. N: newtons; N m: newton metres.
-built-inputs-sides = { $depth } of solution presses with { $force } N on each metre of side (moment about its foot { $moment } N m); braces leave { $span } free; the lowest board is { $thickness } × { $width }.
+# Working of a check, first part: what goes into it. force, moment: with their units.
+built-inputs-sides = { $depth } of solution presses with { $force } on each { $units ->
+    [us] foot
+   *[metric] metre
+} of side (moment about its base { $moment }); braces leave { $span } free; the lowest board is { $thickness } × { $width }.
 
 # Working of a check, first part: what goes into it.
 built-inputs-load = Solution { $solution }; with boards or cover, grown heads and timber { $total }; over the area of the floor.
@@ -3147,7 +3228,7 @@ built-source-ballast = Archimedes; diameters and walls of ISO 161-1, EN ISO 1452
 
 built-source-uptake = Limits for long immersion of EN 13164 (extruded) and EN 13163 (expanded).
 
-built-source-cuts = Geometry; 20 mm of foam beside a hole is common practice, no source.
+built-source-cuts = Geometry; { $foam } of foam beside a hole is common practice, no source.
 
 built-source-cover = Clapeyron 1857; moduli after EN 636 (plywood) and makers' sheets; creep of plywood by EN 1995-1-1, of the others assumed, as is the limit.
 
@@ -3168,7 +3249,7 @@ built-sure-ballast = Within a tenth.
 
 built-sure-uptake = An upper limit; what roots open up is not counted.
 
-built-sure-cuts = Exact; saw cuts take 2 to 4 mm each.
+built-sure-cuts = Exact; saw cuts take { $low } to { $high } each.
 
 built-sure-cover = Within a third; moist plywood sags more.
 
@@ -3219,7 +3300,13 @@ fact-boards-without-place = { $boards ->
 
 fact-pipes-stay-down = The pipes stay down by themselves.
 
-fact-pipes-lift = Each metre of pipe lifts { $lift }. Put { $ballast } of clean stone or sand into each metre before it is closed, or leave the ends open.
+fact-pipes-lift = Each { $units ->
+    [us] foot
+   *[metric] metre
+} of pipe lifts { $lift }. Put { $ballast } of clean stone or sand into each { $units ->
+    [us] foot
+   *[metric] metre
+} before it is closed, or leave the ends open.
 
 fact-extruded-foam = Extruded foam: its closed cells take up hardly any water.
 
@@ -3255,7 +3342,7 @@ fact-sides-mend = Set more braces or take thicker timber, and have a competent p
 fact-ask-competent-person = { $depth } of solution is deep. From about { $limit } a competent person should look at the sides and their joints before you fill.
 
 # A sentence that says why follows, then fact-build-elsewhere.
-fact-do-not-build-there = Do not build it there. The tank weighs { $total } and loads each square metre with { $load }.
+fact-do-not-build-there = Do not build it there. The tank weighs { $total } and loads what carries it with { $load }.
 
 # Why not there.
 fact-balcony-or-roof = Balconies, decks and roofs are not for tanks.
@@ -3403,7 +3490,7 @@ term-stock-b-meaning = A strong solution of the blend and of magnesium sulfate.
 term-ec = EC
 
 # Its meaning.
-term-ec-meaning = Electrical conductivity at 25 °C, in millisiemens per centimetre: how much salt is dissolved, not which.
+term-ec-meaning = Electrical conductivity at 25 °C (77 °F), in millisiemens per centimetre: how much salt is dissolved, not which.
 
 term-alkalinity = Alkalinity
 
@@ -3643,7 +3730,13 @@ record-more = The fresh mass of every head, container by container, and all the 
 paste = Paste a table, or lines of a CSV file
 
 # Under it.
-paste-hint = A line for each container: its number, then grams of each head. Or with headings: unit, water_l, head_1_g, head_2_g; a line for each head does too. NA, a dash or nothing means missing. A trial laid out elsewhere comes with columns named unit, treatment and block.
+paste-hint-in = A line for each container: its number, then { $units ->
+    [us] ounces
+   *[metric] grams
+} of each head. Or with headings: unit, { $units ->
+    [us] water_gal, head_1_oz, head_2_oz
+   *[metric] water_l, head_1_g, head_2_g
+}; a line for each head does too. NA, a dash or nothing means missing. A trial laid out elsewhere comes with columns named unit, treatment and block.
 
 # Button.
 take-in = Take in this table
@@ -3801,7 +3894,7 @@ trial-problem-no-plan = There is no plan that this could differ from.
 
 table-problem-no-records = there is no line to read.
 
-table-problem-no-figures = there is no column of head masses or litres. The first column is the container.
+table-problem-no-figures = there is no column of head masses or water. The first column is the container.
 
 table-problem-open-quote = a quotation mark is not closed.
 
@@ -3882,9 +3975,9 @@ variance-lines-units = Containers alike (error)
 
 variance-lines-heads = Heads of one container
 
-check-lines-head-mass = Sums of squares are in g². Variants are judged by containers, never by heads.
+check-lines-head-mass = Sums of squares are in { $unit }. Variants are judged by containers, never by heads.
 
-check-lines-water-per-kg = Sums of squares are in (L/kg)².
+check-lines-water-per-kg = Sums of squares are in { $unit }.
 
 # Columns of the means.
 mean-heads-1 = Variant
@@ -4126,7 +4219,7 @@ reading-level-from = This level is
 reading-ec = EC
 
 # Under it.
-reading-ec-hint = At 25 °C, as meters show it.
+reading-ec-hint = At { $reference }, as meters show it.
 
 # Label of a box of a reading; the unit follows after a comma.
 reading-temperature = Solution temperature
@@ -4452,7 +4545,7 @@ top-up-add = Add { $amount }
 top-up-raw-water = To each container, as raw water: the solution ends strong enough.
 
 # Under it: the strength of what is added, as a share of the plan's own doses.
-top-up-mixed = To each container, mixed at { $percent } % of the plan's doses for each litre: EC { $ec }.
+top-up-mixed = To each container, mixed at { $percent }% of the plan's doses for as much water: EC { $ec }.
 
 # Under it: how far the surface may rise.
 top-up-ceiling = Never above { $depth } below the rim. Air roots have formed down to there, and they drown when they are covered.
@@ -4479,7 +4572,7 @@ close-crop = Close this crop
 reopen-crop = Open it again
 
 # Before heads were weighed and a level was read.
-not-measured = Litres per kilogram need the mass of the heads and a last level. Neither may be missing.
+not-measured = The water for a mass of heads needs the mass of the heads and a last level. Neither may be missing.
 
 # Under the measured water for a mass of heads: a volume, a count, and the mean mass of one head.
 water-measured = Water for fresh heads, as measured: one container lost { $water }; { $heads ->
@@ -4488,7 +4581,7 @@ water-measured = Water for fresh heads, as measured: one container lost { $water
 }.
 
 # A factor that was taught; its name is the label of the plan's field.
-factor-learnt = { $factor }: { $was } in this plan, { $now } by what you read; with 95 % probability between { $low } and { $high }.
+factor-learnt = { $factor }: { $was } in this plan, { $now } by what you read; with 95% probability between { $low } and { $high }.
 
 # Over what was taught.
 taught = What this crop taught

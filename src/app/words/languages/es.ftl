@@ -6,13 +6,27 @@ unit-inch = pulg
 
 unit-foot = pies
 
+unit-one-foot = pie
+
 unit-square-foot = pies²
 
+unit-one-square-foot = pie²
+
 unit-pound-per-square-foot = lb/pie²
+
+unit-pound-per-cubic-foot = lb/pie³
+
+unit-foot-pound-force = lbf·pie
+
+unit-per-foot = /pie
+
+unit-per-square-foot = /pie²
 
 unit-fluid-ounce = oz líq
 
 unit-days = días
+
+unit-day = día
 
 month-1 = ene
 
@@ -88,9 +102,15 @@ example-covered-tank = Un tanque cubierto
 
 example-floating-boards = Planchas que flotan y luego descansan
 
-example-more-bottle = 4 litros, una maceta de rejilla en el cuello, en un porche con clima templado y húmedo.
+example-more-bottle = { $units ->
+    [us] 1 galón
+   *[metric] 4 litros
+}, una maceta de rejilla en el cuello, en un porche con clima templado y húmedo.
 
-example-more-bucket = 19 litros, con tapa. Lo habitual para empezar.
+example-more-bucket = { $units ->
+    [us] 5 galones
+   *[metric] 19 litros
+}, con tapa. Lo habitual para empezar.
 
 example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola plancha, 48 plantas.
 
@@ -379,39 +399,66 @@ climate-choice-room-under-lamps = Un cuarto con lámparas
 
 climate-choice-own = Mis propios datos
 
-foam-extruded-x = Extruida, 21 kg/m³ (tipo X)
+foam-extruded-x = Extruida, { $density } (tipo X)
 
-foam-extruded-iv = Extruida, 25 kg/m³ (tipo IV, habitual)
+foam-extruded-iv = Extruida, { $density } (tipo IV, habitual)
 
-foam-extruded-vi = Extruida, 29 kg/m³ (tipo VI)
+foam-extruded-vi = Extruida, { $density } (tipo VI)
 
-foam-expanded-i = Expandida (perlas), 15 kg/m³ (tipo I)
+foam-expanded-i = Expandida (perlas), { $density } (tipo I)
 
-foam-expanded-viii = Expandida (perlas), 18 kg/m³ (tipo VIII)
+foam-expanded-viii = Expandida (perlas), { $density } (tipo VIII)
 
-foam-expanded-ii = Expandida (perlas), 22 kg/m³ (tipo II)
+foam-expanded-ii = Expandida (perlas), { $density } (tipo II)
 
-foam-expanded-ix = Expandida (perlas), 29 kg/m³ (tipo IX)
+foam-expanded-ix = Expandida (perlas), { $density } (tipo IX)
 
-pot-choice-small = de unos 5 cm (2 pulg) de ancho y 5 cm de hondo
+pot-choice-small = de unos { $units ->
+    [us] 2 pulg
+   *[metric] 5 cm
+} de ancho y de hondo
 
-pot-choice-medium = de unos { $size } cm (3 pulg) de ancho y { $size } cm de hondo
+pot-choice-medium = de unos { $units ->
+    [us] 3 pulg
+   *[metric] { $size } cm
+} de ancho y de hondo
 
-pot-choice-deep = de unos { $width } cm (3 pulg) de ancho y 10 cm de hondo
+pot-choice-deep = de unos { $units ->
+    [us] 3 pulg de ancho y 4 pulg de hondo
+   *[metric] { $width } cm de ancho y 10 cm de hondo
+}
 
-vessel-choice-bottle4 = Botella de 4 L de cuello ancho
+vessel-choice-bottle4 = Botella de { $units ->
+    [us] 1 gal
+   *[metric] 4 L
+} de cuello ancho
 
-vessel-choice-cut-bottle2 = Botella de 2 L sin la parte de arriba
+vessel-choice-cut-bottle2 = Botella de { $units ->
+    [us] 1/2 gal
+   *[metric] 2 L
+} sin la parte de arriba
 
-vessel-choice-bucket19 = Cubeta de 19 L (5 gal)
+vessel-choice-bucket19 = Cubeta de { $units ->
+    [us] 5 gal
+   *[metric] 19 L
+}
 
-vessel-choice-box45 = Caja de plástico de 45 L
+vessel-choice-box45 = Caja de plástico de { $units ->
+    [us] 12 gal
+   *[metric] 45 L
+}
 
-vessel-choice-tank240 = Marco de { $length } × { $width } m con lona
+vessel-choice-tank240 = Marco de { $units ->
+    [us] 8 × 4 pies
+   *[metric] { $length } × { $width } m
+} con lona
 
-vessel-choice-tank720 = Marco de { $length } × { $width } m con lona
+vessel-choice-tank720 = Marco de { $units ->
+    [us] 24 × 4 pies
+   *[metric] { $length } × { $width } m
+} con lona
 
-timber-dressed = { $thick } × { $wide } pulg nominales (reales: { $thickness } × { $width } mm)
+timber-dressed = { $thick } × { $wide } pulg nominales (reales: { $size })
 
 blend-choice-own = Otra: copio su etiqueta
 
@@ -591,11 +638,11 @@ label-sheet-width = Lámina comercial: ancho
 
 label-sheet-price = Precio de una lámina comercial
 
-label-pipe-price = Precio de un metro de tubo
+label-pipe-price = Precio del tubo
 
-label-timber-price = Precio de un metro de madera
+label-timber-price = Precio de la madera
 
-label-liner-price = Precio de un metro cuadrado de lona
+label-liner-price = Precio de la lona
 
 label-pot-price = Precio de una maceta
 
@@ -795,7 +842,7 @@ hint-pot-height = De la base a la cara inferior del reborde.
 
 hint-pot-flange-diameter = El ala que impide que la maceta se caiga por el agujero.
 
-hint-pot-immersion = Lo habitual son los 2 a 3 cm de abajo (cerca de 1 pulg).
+hint-pot-immersion = Lo habitual es la parte de abajo: de { $low } a { $high }.
 
 hint-fill-depth = Déjelo vacío para que se calcule.
 
@@ -809,7 +856,7 @@ hint-edge-distance = Déjelo vacío para usar la mitad de la distancia entre pla
 
 hint-support-rating = De los documentos del constructor o del fabricante. Déjelo vacío si no lo sabe; en ese caso no construya ahí.
 
-hint-floor-drop = Mídalo con un nivel de agua; con { $good } cm, el fondo está bien.
+hint-floor-drop = Mídalo con un nivel de agua; con { $good }, el fondo está bien.
 
 hint-brace-spacing = Las esquinas cuentan como refuerzos. Entre ellos, la solución empuja los lados hacia afuera.
 
@@ -825,7 +872,7 @@ hint-date = Año-mes-día, por ejemplo 2027-03-01.
 
 hint-seedling-age = Días desde la siembra. Lo habitual es de una a dos semanas.
 
-hint-target-head = En fresco, con la planta cortada por encima de la maceta. Lo habitual en lechuga es de 150 a 250 g.
+hint-target-head = En fresco, con la planta cortada por encima de la maceta. Lo habitual en lechuga es de { $low } a { $high }.
 
 hint-growth-factor = Empiece con { $start }. El 1 corresponde al modelo de crecimiento publicado, que va más rápido que los cultivos sin bombas.
 
@@ -867,11 +914,11 @@ hint-sheet-price = En cualquier moneda. Déjelo vacío si no le interesa.
 
 hint-salts = Elija de la lista o escriba una fórmula, como KNO3 o MgSO4.7H2O. Pureza del 100%, salvo que la bolsa diga menos.
 
-hint-stock-acalcium-nitrate = Lo habitual son 120 g/L.
+hint-stock-acalcium-nitrate = Lo habitual son { $strength }.
 
-hint-stock-bblend = Lo habitual son 120 g/L de una mezcla 8-15-36.
+hint-stock-bblend = Lo habitual son { $strength } de una mezcla 8-15-36.
 
-hint-stock-bmagnesium-sulfate = El heptahidratado, sal de Epsom. Lo habitual son 72 g/L.
+hint-stock-bmagnesium-sulfate = El heptahidratado, sal de Epsom. Lo habitual son { $strength }.
 
 hint-latitude = Grados, positivos al norte; al sur con un signo menos o una S.
 
@@ -1131,7 +1178,7 @@ target-heads-4 = Diferencia
 
 stock-heads-1 = Solución madre
 
-stock-heads-2 = En un litro
+stock-heads-2 = Contenido
 
 stock-heads-3 = Un lote alcanza para
 
@@ -1183,7 +1230,7 @@ rests-never = nunca
 
 rests-on-day = día { $day }
 
-pipes-note-sound = Con cada tamaño se llena de modo que las planchas floten 1 cm (3/8 { $inch }) por encima de los tubos. El espacio de aire resulta del agua que consume el cultivo, así que apenas cambia con el tubo; un tubo más grueso deja más solución. Lo habitual al cosechar es tener de 3 a 9 cm (de 1 1/8 a 3 1/2 { $inch }) de aire húmedo.
+pipes-note-sound = Con cada tamaño se llena de modo que las planchas floten { $clear } por encima de los tubos. El espacio de aire resulta del agua que consume el cultivo, así que apenas cambia con el tubo; un tubo más grueso deja más solución. Lo habitual al cosechar es tener de { $low } a { $high } de aire húmedo.
 
 pipes-note-none = Ningún tamaño da un espacio de aire adecuado con este cultivo y este clima. El espacio resulta del agua que consume el cultivo: lo cambian más o menos plantas, un cultivo más largo o más corto, u otro tanque; el tubo por sí solo, no.
 
@@ -1210,7 +1257,7 @@ saturation-calcium-phosphate = fosfato de calcio { $index }
 
 saturation-lime = carbonato de calcio { $index }
 
-solution-readings = CE de { $ec } a 25 °C ({ $ec_at_temperature } a su propia temperatura de { $temperature }), pH { $ph }; saturación: { $saturation }.
+solution-readings = CE de { $ec } a { $reference } ({ $ec_at_temperature } a su propia temperatura de { $temperature }), pH { $ph }; saturación: { $saturation }.
 
 ## season
 
@@ -1292,7 +1339,7 @@ all-doses-as-often = { $count } recipientes llevan { $count } veces esa cantidad
 
 all-doses = { $count } recipientes llevan { $doses }.
 
-dose-more = { $ec } a 25 °C, pH { $ph }, { $nitrogen } de nitrógeno. Para un recipiente.
+dose-more = { $ec } a { $reference }, pH { $ph }, { $nitrogen } de nitrógeno. Para un recipiente.
 
 cost-line = Cuesta alrededor de { $charge }, { $head } por planta.
 
@@ -1352,7 +1399,10 @@ finding-heavy = Con el recipiente lleno, la solución sola pesa { $mass }. Más 
 
 finding-floor-load = La solución ejerce una carga de { $load } sobre lo que la sostiene. Construya sobre suelo firme y nivelado. A partir de { $limit }, aproximadamente, sobre cualquier mesa, terraza elevada, balcón o techo, consulte antes a una persona competente y cumpla las normas locales.
 
-finding-open-water = Un niño pequeño puede ahogarse en pocos centímetros de agua. Mantenga el tanque cubierto y cercado, y nunca deje a los niños solos cerca de él.
+finding-open-water = Un niño pequeño puede ahogarse en { $units ->
+    [us] pocas pulgadas
+   *[metric] pocos centímetros
+} de agua. Mantenga el tanque cubierto y cercado, y nunca deje a los niños solos cerca de él.
 
 finding-salts = Guarde el fertilizante y la solución fuera del alcance de niños y animales, cerrados y rotulados. Siga la etiqueta del producto. Lávese las manos después de mezclar.
 
@@ -1474,7 +1524,7 @@ finding-dim = Hay poca luz: { $light } al día; por debajo de unos { $limit } la
 
 finding-brighter-than-clear-sky = La radiación solar es mayor que la de un cielo despejado en esta latitud y fecha. Revísela.
 
-finding-not-validated = El modelo de crecimiento se hizo y se probó para lechuga. Para este cultivo, las fechas y los litros son solo una guía aproximada.
+finding-not-validated = El modelo de crecimiento se hizo y se probó para lechuga. Para este cultivo, las fechas y las cantidades de agua son solo una guía aproximada.
 
 roots-mends-none = Ningún cambio de llenado, maceta o tubo lo corrige por sí solo: use otro recipiente, o menos plantas y más pequeñas.
 
@@ -1658,7 +1708,7 @@ working-boards-by = El agua desplazada equivale a la masa que flota; espacio de 
 
 working-boards-after = Arquímedes; densidades de la espuma rígida de ASTM C578; diámetros de tubos de ISO 161-1, ASTM D1785, D2729 y D3034.
 
-working-boards-sure = Unos milímetros sobre un fondo nivelado; la flecha y el desnivel del fondo se indican aparte.
+working-boards-sure = Cerca de { $error } sobre un fondo nivelado; la flecha y el desnivel del fondo se indican aparte.
 
 working-days-by = Solución de un día = la del día anterior menos transpiración y evaporación; nivel según la forma del recipiente; cada nutriente menos lo absorbido; CE y pH según los iones que quedan.
 
@@ -1702,7 +1752,7 @@ working-next-crops-after = Balance de masa de la temporada.
 
 working-next-crops-sure = Mida la CE antes de cada cultivo: vale más que el pronóstico.
 
-working-roots-by = Las puntas parten de un cubo de sustrato de 3 cm (1 1/4 { $inch }), crecen 1 mm al día por cada grado por encima de 5 °C y se detienen donde les llegan por difusión menos de 2 mg/L de oxígeno.
+working-roots-by = Las puntas parten de un cubo de sustrato de { $plug }, crecen { $growth } al día por cada grado por encima de { $from } y se detienen donde les llegan por difusión menos de 2 mg/L de oxígeno.
 
 working-roots-after = Grados día según Kage y otros 2000; difusión según Han y Bartels 1996; los valores para la lechuga, el cubo de sustrato y el oxígeno mínimo son supuestos.
 
@@ -1744,7 +1794,7 @@ card-cautions = Cuidado
 
 card-notes = Notas
 
-watch-lines-1 = Mosquitos: selle toda abertura de más de 1 mm; ponga malla en lo que deba quedar abierto.
+watch-lines-1 = Mosquitos: selle toda abertura de más de { $gap }; ponga malla en lo que deba quedar abierto.
 
 watch-lines-2 = Agua verde: está entrando luz. Tape por donde entra.
 
@@ -1795,7 +1845,7 @@ card-mix-fill = Llene hasta la marca y revuelva.
 
 card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }.
 
-card-mix-measure = Mida: debe dar alrededor de { $ec } a 25 °C, pH { $ph }. Corrija ahora; más tarde ya no se puede.
+card-mix-measure = Mida: debe dar alrededor de { $ec } a { $reference }, pH { $ph }. Corrija ahora; más tarde ya no se puede.
 
 card-date-sow = Sembrar
 
@@ -1977,7 +2027,10 @@ group-heads-2 = Cuánto
 
 group-care-1 = Las sales irritan los ojos y la piel, los ácidos queman: guantes y gafas protectoras, solo personas adultas, los niños a distancia. El ácido se echa al agua, nunca el agua al ácido. Siga las etiquetas de los productos.
 
-group-care-2 = Un litro de agua pesa un kilogramo. Llene los recipientes donde se van a quedar.
+group-care-2 = Un { $units ->
+    [us] galón
+   *[metric] litro
+} de agua pesa { $weight }. Llene los recipientes donde se van a quedar.
 
 group-care-3 = Tape todo recipiente con agua donde haya niños pequeños.
 
@@ -2013,7 +2066,7 @@ group-get-water = Agua
 
 group-stock-part = { $dose } de { $material }
 
-group-stock = { $stock }: disuelva { $parts } en agua y complete hasta { $volume }. Añada { $each } mL a cada recipiente.
+group-stock = { $stock }: disuelva { $parts } en agua y complete hasta { $volume }. Añada { $each } a cada recipiente.
 
 ## chances
 
@@ -2113,7 +2166,7 @@ what-to-print = Qué imprimir
 template-too-large = Esta plancha es demasiado grande para una plantilla de papel. Marque sus agujeros con las medidas de la hoja de construcción.
 
 # Beside the check bar.
-template-bar = 100 mm. Si no los mide, imprima de nuevo al 100%.
+template-bar = { $length }. Si no, imprima de nuevo al 100%.
 
 # How pages meet.
 template-join = Corte por el marco. Una donde coincidan las letras y sigan los trazos inclinados. Línea gruesa: borde.
@@ -2284,10 +2337,16 @@ build-check-edge-dip = Hundimiento del borde al cosechar una mitad
 build-check-room = Holgura junto a las planchas, a lo ancho y a lo largo
 
 # A line of the figures: two masses follow.
-build-check-ballast = Lastre por metro de tubo; en total
+build-check-ballast = Lastre por { $units ->
+    [us] pie
+   *[metric] metro
+} de tubo; en total
 
 # What is wanted of the ballast: it outweighs the lift of the pipe, given as a mass.
-build-check-lift = contra un empuje de { $lift } por metro
+build-check-lift = contra un empuje de { $lift } por { $units ->
+    [us] pie
+   *[metric] metro
+}
 
 # The same where the pipes stay down by themselves: no ballast is needed.
 build-check-no-ballast = no hace falta
@@ -2305,7 +2364,10 @@ build-check-cover-sag = Flecha de la cubierta, a largo plazo
 build-check-cover-gap = Aire húmedo en la cosecha bajo su punto más bajo
 
 # A line of the figures: the solution pushes the sides out; a force and a moment follow.
-build-check-push = Empuje sobre un metro de lado; momento respecto a su base
+build-check-push = Empuje sobre un { $units ->
+    [us] pie
+   *[metric] metro
+} de lado; momento respecto a su base
 
 # A line of the figures: bending stress of the sides.
 build-check-bending = Esfuerzo de flexión en los lados, entre refuerzos
@@ -2343,7 +2405,7 @@ build-parts-posts = Un poste en cada esquina.
 # In place of the one before where the sides need braces; braces: two or more.
 build-parts-posts-and-braces = Un poste en cada esquina y { $braces } refuerzos a lo largo de los lados, a no más de { $spacing } uno de otro.
 
-# A step of building: felt or the like between frame and liner, so many square metres.
+# A step of building: felt or the like between frame and liner, by its area.
 build-parts-cushion = Ponga un acolchado en el fondo y los lados ({ $area }): ninguna piedra, clavo ni astilla debe tocar la lona.
 
 # A step of building.
@@ -2361,11 +2423,14 @@ build-parts-pipes = Coloque { $count ->
 # A step of building: props hold the cover up. Places: one length or several, with commas.
 build-parts-props = Puntales de { $height } de alto bajo la cubierta, en filas a { $places } de uno de los lados, sobre apoyos que no dañen la lona.
 
-# A step of building. Diameter of a hole, all holes of the tank, plants on a square metre; stock sheets of length by width.
+# A step of building. Diameter of a hole, all holes of the tank, plants on a square metre or foot; stock sheets of length by width.
 build-parts-holes = Agujeros de { $diameter } de diámetro: { $holes } en total, { $density ->
     [one] 1 planta
    *[other] { $density } plantas
-} por metro cuadrado. { $sheets ->
+} por { $units ->
+    [us] pie
+   *[metric] metro
+} cuadrado. { $sheets ->
     [one] 1 lámina
    *[other] { $sheets } láminas
 } de { $size }.
@@ -2374,7 +2439,10 @@ build-parts-holes = Agujeros de { $diameter } de diámetro: { $holes } en total,
 build-parts-drain = Para vaciar: una manguera de { $hose } como sifón, con su extremo muy por debajo del fondo, tarda cerca de { $minutes } min. Llévela a donde la solución gastada no haga daño.
 
 # A step of building.
-build-parts-children = Los niños pequeños se ahogan en pocos centímetros de agua descubierta: mantenga el tanque cubierto o cercado, también cuando solo contenga agua de lluvia.
+build-parts-children = Los niños pequeños se ahogan en { $units ->
+    [us] pocas pulgadas
+   *[metric] pocos centímetros
+} de agua descubierta: mantenga el tanque cubierto o cercado, también cuando solo contenga agua de lluvia.
 
 # Over that list.
 hole-rows-heading = Centros de los agujeros desde una esquina, fila por fila
@@ -2498,7 +2566,10 @@ built-inputs-trim = Una plancha con macetas y plántulas pesa { $weight }; su ca
 
 built-inputs-room = Medidas interiores del tanque menos las planchas en filas: a lo ancho sobra una holgura de { $across }; a lo largo, de { $along }.
 
-built-inputs-ballast = Un metro del tubo solo pesa { $weight } y, con los extremos según el plan, tiene un empuje hacia arriba de { $lift }; margen: { $margin }.
+built-inputs-ballast = Un { $units ->
+    [us] pie
+   *[metric] metro
+} del tubo solo pesa { $weight } y, con los extremos según el plan, tiene un empuje hacia arriba de { $lift }; margen: { $margin }.
 
 built-inputs-uptake = Volumen de una plancha y el agua que la espuma de su tipo absorbe en una inmersión larga: { $water }.
 
@@ -2508,7 +2579,10 @@ built-inputs-cover = Un vano libre de { $span } bajo { $load }, con un espesor d
 
 frame-inputs-level = Cuánto más bajo que el otro está un extremo del fondo, según su dato.
 
-built-inputs-sides = Con { $depth } de solución, cada metro de lado recibe un empuje de { $force } N (momento respecto a su base: { $moment } N m); los refuerzos dejan libres { $span }; la tabla más baja mide { $thickness } × { $width }.
+built-inputs-sides = Con { $depth } de solución, cada { $units ->
+    [us] pie
+   *[metric] metro
+} de lado recibe un empuje de { $force } (momento respecto a su base: { $moment }); los refuerzos dejan libres { $span }; la tabla más baja mide { $thickness } × { $width }.
 
 built-inputs-load = Solución: { $solution }; con planchas o cubierta, plantas crecidas y madera: { $total }; sobre la superficie del fondo.
 
@@ -2546,7 +2620,7 @@ built-source-ballast = Arquímedes; diámetros y espesores de pared de ISO 161-1
 
 built-source-uptake = Límites para inmersión larga de EN 13164 (espuma extruida) y EN 13163 (expandida).
 
-built-source-cuts = Geometría; dejar 20 mm de espuma junto a un agujero es práctica común, sin fuente.
+built-source-cuts = Geometría; dejar { $foam } de espuma junto a un agujero es práctica común, sin fuente.
 
 built-source-cover = Clapeyron 1857; módulos según EN 636 (madera contrachapada) y las hojas técnicas de los fabricantes; fluencia de la madera contrachapada según EN 1995-1-1; la de los demás materiales es un supuesto, igual que el límite.
 
@@ -2566,7 +2640,7 @@ built-sure-ballast = Con un error de hasta una décima parte.
 
 built-sure-uptake = Es un límite superior; no se cuenta lo que abren las raíces.
 
-built-sure-cuts = Exacto; cada corte de sierra quita de 2 a 4 mm.
+built-sure-cuts = Exacto; cada corte de sierra quita de { $low } a { $high }.
 
 built-sure-cover = Con un error de hasta un tercio; la madera contrachapada húmeda tiene más flecha.
 
@@ -2611,7 +2685,13 @@ fact-boards-without-place = { $boards ->
 
 fact-pipes-stay-down = Los tubos se quedan en el fondo por sí solos.
 
-fact-pipes-lift = Cada metro de tubo empuja hacia arriba con { $lift }. Ponga { $ballast } de piedra o arena limpia en cada metro antes de cerrarlo, o deje abiertos los extremos.
+fact-pipes-lift = Cada { $units ->
+    [us] pie
+   *[metric] metro
+} de tubo empuja hacia arriba con { $lift }. Ponga { $ballast } de piedra o arena limpia en cada { $units ->
+    [us] pie
+   *[metric] metro
+} antes de cerrarlo, o deje abiertos los extremos.
 
 fact-extruded-foam = Espuma extruida: sus celdas cerradas casi no absorben agua.
 
@@ -2754,7 +2834,7 @@ term-stock-b-meaning = Una solución concentrada de la mezcla y de sulfato de ma
 
 term-ec = CE
 
-term-ec-meaning = Conductividad eléctrica a 25 °C, en milisiemens por centímetro: cuánta sal hay disuelta, no cuál.
+term-ec-meaning = Conductividad eléctrica a 25 °C (77 °F), en milisiemens por centímetro: cuánta sal hay disuelta, no cuál.
 
 term-alkalinity = Alcalinidad
 
@@ -2936,7 +3016,13 @@ record-more = El peso fresco de cada planta, recipiente por recipiente, y toda l
 
 paste = Pegue una tabla o líneas de un archivo CSV
 
-paste-hint = Una línea por recipiente: su número y luego los gramos de cada planta. O con encabezados en inglés: unit, water_l, head_1_g, head_2_g; también sirve una línea por planta. NA, un guion o nada significa que falta el dato. Un ensayo sorteado en otra parte trae columnas llamadas unit, treatment y block.
+paste-hint-in = Una línea por recipiente: su número y luego { $units ->
+    [us] las onzas
+   *[metric] los gramos
+} de cada planta. O con encabezados en inglés: unit, { $units ->
+    [us] water_gal, head_1_oz, head_2_oz
+   *[metric] water_l, head_1_g, head_2_g
+}; también sirve una línea por planta. NA, un guion o nada significa que falta el dato. Un ensayo sorteado en otra parte trae columnas llamadas unit, treatment y block.
 
 take-in = Incorporar esta tabla
 
@@ -3052,7 +3138,7 @@ trial-problem-no-plan = No hay ningún plan del que esto pueda diferir.
 
 table-problem-no-records = no hay ninguna línea que leer.
 
-table-problem-no-figures = no hay ninguna columna de pesos de plantas ni de litros. La primera columna es el recipiente.
+table-problem-no-figures = no hay ninguna columna de pesos de plantas ni de agua. La primera columna es el recipiente.
 
 table-problem-open-quote = hay comillas sin cerrar.
 
@@ -3111,9 +3197,9 @@ variance-lines-units = Recipientes tratados igual (error)
 
 variance-lines-heads = Plantas de un recipiente
 
-check-lines-head-mass = Las sumas de cuadrados están en g². Las variantes se juzgan por recipientes, nunca por plantas.
+check-lines-head-mass = Las sumas de cuadrados están en { $unit }. Las variantes se juzgan por recipientes, nunca por plantas.
 
-check-lines-water-per-kg = Las sumas de cuadrados están en (L/kg)².
+check-lines-water-per-kg = Las sumas de cuadrados están en { $unit }.
 
 mean-heads-1 = Variante
 
@@ -3290,7 +3376,7 @@ reading-level-from = Este nivel está
 
 reading-ec = CE
 
-reading-ec-hint = A 25 °C, como la muestran los medidores.
+reading-ec-hint = A { $reference }, como la muestran los medidores.
 
 reading-temperature = Temperatura de la solución
 
@@ -3523,7 +3609,7 @@ top-up-add = Añada { $amount }
 
 top-up-raw-water = A cada recipiente, como agua de origen: la solución llega al final con suficiente concentración.
 
-top-up-mixed = A cada recipiente, como solución preparada con el { $percent }% de las dosis por litro del plan: CE { $ec }.
+top-up-mixed = A cada recipiente, como solución preparada con el { $percent }% de las dosis del plan para la misma cantidad de agua: CE { $ec }.
 
 top-up-ceiling = El nivel nunca debe subir a menos de { $depth } del borde. Hasta ahí abajo se han formado raíces aéreas, y se ahogan si quedan cubiertas.
 
@@ -3541,7 +3627,7 @@ close-crop = Cerrar este cultivo
 
 reopen-crop = Abrirlo de nuevo
 
-not-measured = Para los litros por kilogramo se necesitan el peso de las plantas y un último nivel. No puede faltar ninguno de los dos.
+not-measured = Para saber el agua por peso de plantas se necesitan el peso de las plantas y un último nivel. No puede faltar ninguno de los dos.
 
 water-measured = Agua por peso de plantas frescas, según lo medido: un recipiente perdió { $water }; { $heads ->
     [one] 1 planta pesó { $mass }.
