@@ -31,7 +31,7 @@ pub fn card() -> Node {
     };
     // A long list of salts or cautions still has to fit on one page.
     let amount = Memo::new(move |_| {
-        app.settled_with(|outcome| {
+        app.rested_with(|outcome| {
             outcome.as_ref().map_or(0, |outcome| {
                 let (lines, letters) = amount(outcome, app.units.get());
                 if lines > DENSEST || letters > MOST_LETTERS {
@@ -63,7 +63,7 @@ pub fn card() -> Node {
             if app.has_problems() {
                 return el("p").child(words::card_waits());
             }
-            app.settled_with(|outcome| match outcome.as_ref() {
+            app.rested_with(|outcome| match outcome.as_ref() {
                 Some(outcome) => body(outcome, app.units.get()),
                 None => Node::default(),
             })

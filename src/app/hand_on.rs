@@ -33,7 +33,7 @@ pub fn hand_on() -> Node {
             .with_untracked(|plan| plan.as_ref().map(|plan| plan.name.clone()))
     };
     let copy = move || {
-        let address = app.address.get_untracked().unwrap_or_default();
+        let address = app.address_now().unwrap_or_default();
         browser::copy(&address, move |copied| {
             said.set(if copied {
                 words::copied()
@@ -48,7 +48,7 @@ pub fn hand_on() -> Node {
     let share = move || {
         browser::share(
             &name().unwrap_or_default(),
-            &app.address.get_untracked().unwrap_or_default(),
+            &app.address_now().unwrap_or_default(),
         );
     };
     let linked = move || {
@@ -90,7 +90,7 @@ pub fn hand_on() -> Node {
         .child(live(move || {
             if has_link.get() {
                 linked()
-            } else if app.settled_with(Latest::is_some) {
+            } else if app.rested_with(Latest::is_some) {
                 el("p").child(words::no_link())
             } else {
                 Node::default()

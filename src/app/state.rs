@@ -129,6 +129,7 @@ pub struct State {
     /// The open plan's link with the page's address before it.
     pub address: RwSignal<Option<String>>,
     settled: RwSignal<Latest>,
+    rested: RwSignal<Latest>,
 }
 
 /// What a file holds.
@@ -232,6 +233,7 @@ impl App {
             trial: RwSignal::new(None),
             notebook: RwSignal::new(None),
             settled: RwSignal::new(Latest(None)),
+            rested: RwSignal::new(Latest(None)),
             address: RwSignal::new(None),
         })));
         app.note_from_now_on();

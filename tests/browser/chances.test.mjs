@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
+import { longer, measure, slowDown } from "./device.mjs";
 import { solved } from "./command.mjs";
 import { PHONE, TABLET } from "./rig.mjs";
 import { EXAMPLES, plain, Screen, watchLongTasks } from "./screen.mjs";
@@ -82,8 +83,7 @@ test("no edit waits for the seasons, at a quarter of the speed; a newer plan win
     before: watchLongTasks,
   });
   await screen.openExample("bucket");
-  const client = await screen.page.context().newCDPSession(screen.page);
-  await client.send("Emulation.setCPUThrottlingRate", { rate: 4 });
+  await slowDown(screen.page);
   await unfold(screen);
   const status = screen.page.locator("#chances > [role=status]");
   await status.filter({ hasText: /[1-9]00 of 1000/ }).waitFor({ timeout: 60_000 });
@@ -92,13 +92,18 @@ test("no edit waits for the seasons, at a quarter of the speed; a newer plan win
   await screen.field("container.height_cm").fill("34");
   await status.filter({ hasText: /^0 of 1000/ }).waitFor();
   await status.filter({ hasText: /[1-9]00 of 1000/ }).waitFor({ timeout: 60_000 });
+  const measured = await screen.page.evaluate(() => performance.now());
+  await measure(screen.page, 25);
+  const than = await longer(screen.page);
   const long = await screen.page.evaluate(
     (from) => window.long.filter(([start]) => start > from).map(([start, ms]) => [start - from, ms]),
     begun,
   );
-  t.diagnostic(`tasks over 50 ms, ms after the edit and how long: ${JSON.stringify(long.map((task) => task.map(Math.round)))}`);
+  // On a machine that is slower than the device, or busy, a task counts as what the device takes for it.
+  const slow = long.filter(([since, ms]) => ms / than(0.5) > 50 && since < measured - begun);
+  t.diagnostic(`${than(0.5).toFixed(2)} times as slow as the device; tasks over 50 ms here, ms after the edit and how long: ${JSON.stringify(long.map((task) => task.map(Math.round)))}`);
   // Neither the edit nor a slice of the seasons that begin 400 ms after it (STILL).
-  assert.deepEqual(long, []);
+  assert.deepEqual(slow, []);
 });
 
 for (const colorScheme of ["light", "dark"]) {

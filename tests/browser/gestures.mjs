@@ -11,6 +11,8 @@ export async function start(browser, site) {
 export async function settled(browser) {
   await browser.run(() => {
     window.settled = false;
+    // Printing waits for nothing, not even for a moment without edits.
+    dispatchEvent(new Event("beforeprint"));
     const frames = (left) =>
       requestAnimationFrame(() => setTimeout(() => (left > 0 ? frames(left - 1) : (window.settled = true))));
     frames(2);

@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
+import { longer, measure, slowDown } from "./device.mjs";
 import { metric, NO_FIGURE } from "./chemistry.mjs";
 import { begun, NotebookScreen, READINGS, solved, withReadings } from "./notebooks.mjs";
 import { dense, print } from "./print.mjs";
@@ -140,8 +141,7 @@ test("no touch waits for the forecast, at a quarter of the speed; a newer readin
   });
   for (const reading of READINGS.slice(0, 4)) await screen.read(reading);
   await screen.weighed();
-  const client = await screen.page.context().newCDPSession(screen.page);
-  await client.send("Emulation.setCPUThrottlingRate", { rate: 4 });
+  await slowDown(screen.page);
   await screen.page.locator("#reading-4").click();
   const begin = () => screen.page.evaluate(() => performance.now());
   // What is long is seen at all.
@@ -164,7 +164,11 @@ test("no touch waits for the forecast, at a quarter of the speed; a newer readin
   await level.blur();
   await weighing.filter({ hasText: /^0 seasons/ }).waitFor();
   await screen.weighed();
-  const long = await screen.page.evaluate((from) => window.long.filter(([start]) => start > from), edits[0]);
+  const all = await screen.page.evaluate((from) => window.long.filter(([start]) => start > from), edits[0]);
+  await measure(screen.page, 25);
+  const than = await longer(screen.page);
+  // On a machine that is slower than the device, or busy, a task counts as what the device takes for it.
+  const long = all.filter(([, ms]) => ms / than(0.5) > 50);
   const after = long.map(([start, ms]) => [Math.round(start - edits.findLast((edit) => edit <= start)), Math.round(ms)]);
   t.diagnostic(`tasks over 50 ms, ms after an edit and how long: ${JSON.stringify(after)}`);
   // Weighing begins 400 ms after the last edit (STILL): what is long then is a slice of it. Before that the edit itself

@@ -213,9 +213,11 @@ export class Screen {
 
   /** Waits for what follows an edit once it has been painted: the kept text, the link, the papers. */
   settled() {
-    return this.page.evaluate(
-      () => new Promise((done) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(done))))),
-    );
+    return this.page.evaluate(() => {
+      // Printing waits for nothing, not even for a moment without edits.
+      dispatchEvent(new Event("beforeprint"));
+      return new Promise((done) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(done)))));
+    });
   }
 
   /** Opens every folded part of the page. */

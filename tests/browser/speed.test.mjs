@@ -5,13 +5,15 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import lighthouse from "lighthouse";
 import { chromium } from "playwright-core";
+import { at, longer, measure, slowDown } from "./device.mjs";
 import { FLAGS, startServer, TABLET } from "./rig.mjs";
 import { EXAMPLES, Screen, STEPS } from "./screen.mjs";
 
-const SLOWER = 4;
 /** Of the key presses, as many as this have their update within LIMIT_MS. */
 const QUANTILE = 0.95;
 const LIMIT_MS = 50;
+/** From here on people feel that they wait (the RAIL model: an answer within 100 ms). */
+const HELD_UP_MS = 100;
 
 for (const example of EXAMPLES) {
   test(`a key press is answered at once, at a quarter of the speed: ${example}`, async (t) => {
@@ -20,7 +22,7 @@ for (const example of EXAMPLES) {
     const { page } = screen;
     await page.locator(".headline").waitFor();
     const client = await page.context().newCDPSession(page);
-    await client.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+    await slowDown(page);
     // As the browser itself times it: from the press until the season was lived through anew and its
     // figures stand in the document; until the frame that shows them, in steps of 8 ms; and tasks of
     // 50 ms and more, whatever they do. It does not report an event that takes less than 16 ms.
@@ -51,6 +53,7 @@ for (const example of EXAMPLES) {
             await page.keyboard.press(key);
             // A fast typist's next key; what the page does later must not be in its way.
             await page.waitForTimeout(150);
+            await measure(page);
           }
         }
       }
@@ -65,16 +68,18 @@ for (const example of EXAMPLES) {
     for (let tries = 0; tries < 3 && best >= LIMIT_MS; tries += 1) {
       const { presses, done, painted, long } = await round();
       assert.ok(presses >= 24, `only ${presses} key presses`);
-      const at = (times, share) => {
-        const all = [...times, ...Array(Math.max(0, presses - times.length)).fill(8)].sort((a, b) => a - b);
-        return Math.round(all[Math.ceil(share * all.length) - 1]);
-      };
-      // A long task after more than one press in twenty is as bad as a late answer.
-      const slow = Math.max(at(done, QUANTILE), long.length > (1 - QUANTILE) * presses ? Math.max(...long) : 0);
+      // An event that is not reported took less than 16 ms.
+      const all = (times) => [...times, ...Array(Math.max(0, presses - times.length)).fill(8)];
+      const than = await longer(page);
+      const told = (times, share) => Math.round(at(all(times), share) / than(share));
+      const tasks = long.map((ms) => Math.round(ms / than(0.5)));
+      const slow = told(done, QUANTILE);
+      const held = tasks.filter((ms) => ms >= HELD_UP_MS).length;
       t.diagnostic(
-        `${presses} presses: done within ${at(done, 0.5)} ms for half, ${at(done, QUANTILE)} ms for ${100 * QUANTILE} %; painted within ${at(painted, 0.5)} and ${at(painted, QUANTILE)} ms; long tasks: ${long.join(", ") || "none"}`,
+        `this machine took ${than(0.5).toFixed(2)} times as long as the device for half of the copies, ${than(QUANTILE).toFixed(2)} for ${100 * QUANTILE} %; on the device, ${presses} presses: done within ${told(done, 0.5)} ms for half, ${told(done, QUANTILE)} ms for ${100 * QUANTILE} %; painted within ${told(painted, 0.5)} and ${told(painted, QUANTILE)} ms; tasks over ${LIMIT_MS} ms: ${tasks.filter((ms) => ms > LIMIT_MS).join(", ") || "none"}`,
       );
-      best = Math.min(best, slow);
+      // What follows a press (drawing, lists) may not hold the next one up, but for one in twenty.
+      best = Math.min(best, held > (1 - QUANTILE) * presses ? Math.max(...tasks) : slow);
     }
     assert.ok(best < LIMIT_MS, `${best} ms`);
   });

@@ -135,7 +135,7 @@ pub fn now_ms() -> f64 {
 /// How long the page works before it listens again, ms: with what a frame takes, well below the
 /// 50 ms from which a browser speaks of a long task.
 const SLICE_MS: f64 = 8.0;
-/// How long something must stay as it is before what takes many slices begins.
+/// How long something must stay as it is before what takes longer, or is not looked at yet, begins.
 pub const STILL: Duration = Duration::from_millis(400);
 
 /// Works bit by bit until there is an answer or the slice is over.

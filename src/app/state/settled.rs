@@ -1,5 +1,6 @@
 //! What comes a frame after an edit, so that a key press is answered first, with the four figures and
-//! what is wrong: drawing, lists and tables, the link, the papers, the kept text.
+//! what is wrong: drawing, lists and tables, the kept text. And what comes once the grower rests: the
+//! card, which nobody sees before it is printed, and the link with its code.
 
 use std::cell::Cell;
 use std::rc::Rc;
@@ -43,18 +44,34 @@ impl App {
             if self.settled.with_untracked(|settled| *settled != outcome) {
                 self.settled.set(outcome);
             }
-            let address = self.engine.get_untracked().and_then(|engine| {
-                let link = self
-                    .plan
-                    .with_untracked(|plan| (engine.link)(plan.as_ref()?))?;
-                Some(format!("{}#{link}{}", browser::page_address(), spoken()))
-            });
+        };
+        let rest = move || {
+            let outcome = self.outcome.get_untracked();
+            if self.rested.with_untracked(|rested| *rested != outcome) {
+                self.rested.set(outcome);
+            }
+            let address = self.address_now();
             if self.address.with_untracked(|known| *known != address) {
                 self.address.set(address);
             }
         };
         // What a plan that was left open comes to is known before anything follows it.
         at_leisure(follow, settle, true);
+        at_rest(follow, rest);
+    }
+
+    /// The open plan's link with the page's address before it, as the plan is at this moment.
+    pub fn address_now(self) -> Option<String> {
+        let engine = self.engine.get_untracked()?;
+        let link = self
+            .plan
+            .with_untracked(|plan| (engine.link)(plan.as_ref()?))?;
+        Some(format!("{}#{link}{}", browser::page_address(), spoken()))
+    }
+
+    /// The outcome as it is once the grower rests.
+    pub fn rested_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
+        self.rested.with(read)
     }
 
     /// The outcome, a frame behind that of the figures.
@@ -70,6 +87,39 @@ fn spoken() -> String {
         "en" | "" => String::new(),
         language => format!(".{}", language.to_ascii_uppercase()),
     }
+}
+
+/// Does something once nothing of what `follow` reads has changed for a moment; at once when the page
+/// is printed or left.
+fn at_rest(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
+    let round = Rc::new(Cell::new(0_u32));
+    let due = Rc::new(Cell::new(false));
+    let act = Rc::new(act);
+    let when_due = {
+        let due = due.clone();
+        move || {
+            if due.replace(false) {
+                act();
+            }
+        }
+    };
+    browser::before_it_is_too_late(when_due.clone());
+    Effect::watch(
+        follow,
+        move |(), _, _| {
+            due.set(true);
+            let this = round.get().wrapping_add(1);
+            round.set(this);
+            let (round, when_due) = (round.clone(), when_due.clone());
+            let still = move || {
+                if round.get() == this {
+                    when_due();
+                }
+            };
+            set_timeout(still, browser::STILL);
+        },
+        true,
+    );
 }
 
 /// Does something once the page was painted after a change of what `follow` reads; at once when the
