@@ -97,6 +97,17 @@ test("three pipe sizes in four blocks, from the plan to the printed report", asy
   assert.match(verdict, new RegExp(`about 1 in ${Math.round(1 / mass.conclusion.p)} of such trials`));
   assert.equal(water.conclusion.kind, "cannot_be_told");
   assert.match(await screen.verdict("Water per mass of heads"), /^No difference can be told\. That does not mean that the variants are alike/);
+  // The same as a table: the command's figures, digit by digit.
+  const saving = screen.page.waitForEvent("download");
+  await screen.button("Save the result as CSV").click();
+  const csv = (await readFile(await (await saving).path(), "utf8")).trim().split("\n").map((line) => line.split(","));
+  const column = (name) => csv[0].indexOf(name);
+  const told = csv.filter((line) => line[column("row")] === "mean").map((line) => Number(line[column("mean")]));
+  assert.deepEqual(told, outcome.reports.flatMap(({ analysis }) => analysis.means.map((row) => row.mean)));
+  assert.deepEqual(
+    csv.filter((line) => line[column("row")] === "difference").map((line) => Number(line[column("p")])),
+    outcome.reports.flatMap(({ analysis }) => analysis.pairs.map((row) => row.p)),
+  );
   await screen.page.locator(".trial .measure summary").first().click();
   const variance = await screen.page.locator(".trial .measure").first().locator("details tbody tr").evaluateAll((rows) =>
     rows.map((row) => [...row.cells].map((cell) => cell.textContent)),
