@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use crate::app::browser::dom::{Node, el, live, several};
 
 use super::state::app;
-use super::words;
+use super::words::{self, Worded};
 use crate::advice::{Fact, Outcome, Weight};
-use crate::plan::UnitSystem;
+use crate::plan::{Dosing, Plan, UnitSystem};
 
 /// Doses and cautions beyond which the card is set small, and smallest.
 const DENSE: usize = 6;
@@ -57,7 +57,14 @@ pub fn card() -> Node {
                         .child(" · ")
                         .child(words::card()),
                 )
-                .child(el("h2").child(live(name))),
+                .child(el("h2").child(live(name)))
+                .child(el("p").child(live(move || {
+                    // What it is of, where the plan's own name does not say it.
+                    app.rested_with(|_| ());
+                    app.plan
+                        .with_untracked(|plan| plan.as_ref().map(subject))
+                        .unwrap_or_default()
+                }))),
         )
         .child(live(move || {
             if app.has_problems() {
@@ -205,6 +212,22 @@ fn amount(outcome: &Outcome, units: UnitSystem) -> (usize, usize) {
         .flatten()
         .map(|line| line.chars().count() + REST);
     (lines, letters.sum())
+}
+
+/// Crop, container and what is dissolved.
+fn subject(plan: &Plan) -> String {
+    let salts = plan.fertilizer.dosing.known() == Some(Dosing::Salts);
+    let dissolved = if salts {
+        plan.fertilizer.recipe.known().map(Worded::word)
+    } else {
+        plan.fertilizer.blend.known().map(Worded::word)
+    };
+    let words = [
+        plan.crop.kind.known().map(Worded::word),
+        plan.container.method.known().map(Worded::word),
+        dissolved,
+    ];
+    words.into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
 
 /// Most cautions that a card of one page holds beside its instructions.

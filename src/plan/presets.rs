@@ -267,6 +267,6 @@ mod tests {
             };
             assert_eq!(dimension.text(*value, UnitSystem::UsCustomary), inches);
         }
-        assert!(crate::solve(&plan).is_ok(), "the new plan is sound");
+        assert!(crate::plan::check(&plan).is_ok(), "the new plan is sound");
     }
 }

@@ -239,7 +239,7 @@ mod tests {
         let mut plan = Example::FloatingBoards.plan();
         plan.build.pipe_price_per_m = Entry::Number(5.0);
         plan.build.liner_price_per_m2 = Entry::Number(2.0);
-        let outcome = crate::solve(&plan).expect("a ready plan is sound");
+        let outcome = crate::advice::solve(&plan).expect("a ready plan is sound");
         let [metric, us] = UnitSystem::ALL
             .iter()
             .map(|&units| {

@@ -73,6 +73,9 @@ pub fn open_fold(id: &str) {
     };
     let _ = fold.set_attribute("open", "");
     fold.scroll_into_view();
+    // What came into sight on the way has its true height only now.
+    let again = fold.clone();
+    after_paint(move || again.scroll_into_view());
     if let Ok(Some(summary)) = fold.query_selector("summary")
         && let Ok(summary) = summary.dyn_into::<web_sys::HtmlElement>()
     {

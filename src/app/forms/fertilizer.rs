@@ -12,7 +12,10 @@ use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::recipes::RecipeChoice;
-use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Pick, Plan, StrengthBy, WaterKind};
+use crate::plan::{
+    AcidChoice, CalciumNitrate, Dosing, Entry, Field, Pick, Plan, StrengthBy, WaterKind,
+};
+use crate::solve;
 
 /// The form.
 pub fn fertilizer_form() -> Node {
@@ -71,7 +74,7 @@ pub fn fertilizer_form() -> Node {
                     .child(choice_field::<StrengthBy>(
                         Field::StrengthBy,
                         |plan| &plan.fertilizer.strength_by,
-                        |plan, by| plan.fertilizer.strength_by = Pick::Known(by),
+                        choose_strength,
                     ))
                     .child(numbers(&[Field::TargetConductivity, Field::TargetNitrogen])),
             )
@@ -107,6 +110,26 @@ pub fn fertilizer_form() -> Node {
                 ])),
         ))
         .child(more())
+}
+
+/// Tells the strength another way, and means the same one.
+fn choose_strength(plan: &mut Plan, by: StrengthBy) {
+    // To the nearest 5 mg/L and 0.05 mS/cm, as a person would say it.
+    let rounded = |value: f64, steps: f64| Entry::Number((value * steps).round() / steps);
+    if let Ok(outcome) = solve(plan)
+        && plan.fertilizer.strength_by.known() != Some(by)
+    {
+        let now = &outcome.fertilizer;
+        match by {
+            StrengthBy::Nitrogen => {
+                plan.fertilizer.target_n_mg_per_l = rounded(now.elements_mg_per_l.n, 0.2);
+            }
+            StrengthBy::Conductivity => {
+                plan.fertilizer.target_ec_ms_per_cm = rounded(now.ec_ms_per_cm, 20.0);
+            }
+        }
+    }
+    plan.fertilizer.strength_by = Pick::Known(by);
 }
 
 /// The raw water.

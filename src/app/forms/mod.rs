@@ -29,7 +29,7 @@ pub fn forms() -> Node {
         .class("forms")
         .attr("aria-label", words::steps())
         .child(
-            el("ol").class("steps").child(
+            el("ol").class("steps").id("steps").child(
                 Step::ALL
                     .into_iter()
                     .map(|step| el("li").child(step_button(step)))
@@ -83,7 +83,11 @@ fn heading_id(step: Step) -> String {
 /// Shows a step and moves the focus to its heading, so that a screen reader follows.
 fn show(step: Step) {
     app().step.set(step);
-    browser::focus_soon(heading_id(step));
+    browser::soon(move || {
+        browser::focus(&heading_id(step));
+        // With the steps above the question, wherever the last form was left.
+        browser::scroll_to("steps");
+    });
 }
 
 fn step_button(step: Step) -> Node {

@@ -154,13 +154,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             saturation,
             clear_when_thinned_times,
         } => sentences([
-            Some(
-                FindingStocksApart {
-                    minerals: &minerals(saturation),
-                    index: &index(saturation.worst()),
-                }
-                .text(),
-            ),
+            Some(finding_stocks_apart(&minerals(saturation))),
             clear_when_thinned_times.map(|times| finding_stocks_thinned(&times.ceil().to_string())),
             Some(finding_stocks_in_turn().to_owned()),
         ]),
@@ -260,13 +254,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             Some(finding_ph_measure().to_owned()),
         ]),
         Fact::NoAcidNeeded { ph } => finding_no_acid_needed(&fine(*ph)),
-        Fact::FallsOut { saturation } => capital(
-            &FindingFallsOut {
-                minerals: &minerals(saturation),
-                index: &index(saturation.worst()),
-            }
-            .text(),
-        ),
+        Fact::FallsOut { saturation } => capital(&finding_falls_out(&minerals(saturation))),
         Fact::WaterAnalysis {
             charge_error_pct,
             ec_ratio,
@@ -490,16 +478,6 @@ fn minerals(saturation: &Saturation) -> String {
     .map(|(_, name)| name.to_owned())
     .collect();
     and_list(&names)
-}
-
-/// A saturation index with its sign.
-fn index(value: f64) -> String {
-    let text = show(Dimension::Fine, value, UnitSystem::Metric);
-    if value > 0.0 {
-        format!("+{text}")
-    } else {
-        text
-    }
 }
 
 /// A pH to one place.

@@ -294,7 +294,7 @@ pattern-hexagonal = Hexagonal, all neighbours alike
 date-meaning-transplanting = transplanting
 
 # What the date is the day of; after `label-date-meaning`.
-date-meaning-seeding = seeding
+date-meaning-seeding = sowing
 
 # How the fertilizer is measured out.
 dosing-dry-blend = A dry blend, weighed
@@ -1054,9 +1054,9 @@ hint-target-conductivity = { $low } to { $high } mS/cm is usual for leafy greens
 
 hint-target-nitrogen = 100 to 200 mg/L is usual for leafy greens.
 
-hint-raw-water-conductivity = Read it with the meter. Rain about { $rain }, many taps { $low } to { $high } mS/cm.
+hint-raw-water-conductivity = Read it with the meter. Rain about { $rain }, many taps { $low } to { $high } mS/cm. No meter? Leave it empty.
 
-hint-water-kind = Not sure? A tap with its EC will do.
+hint-water-kind = Not sure? Choose the tap, and leave its EC empty: a usual one stands in.
 
 hint-water-alkalinity = From the report; where it gives bicarbonate, enter { $factor } times that.
 
@@ -1734,7 +1734,7 @@ finding-salts = Keep fertilizer and solution out of reach of children and animal
 finding-electricity = Lamps and cords near water: use gear made for wet places on an outlet with a safety cut-out (RCD, GFCI), well above the tank; let cords loop down below the outlet, so that drips fall off; and let a licensed person wire it.
 
 # minerals: one or more names of minerals, such as gypsum and lime.
-finding-stocks-apart = Never pour stock A and stock B together undiluted: { $minerals } would fall out (saturation { $index }, clear below 0).
+finding-stocks-apart = Never pour stock A and stock B together undiluted: { $minerals } would fall out.
 
 # After the one before.
 finding-stocks-thinned = { $times ->
@@ -1797,7 +1797,7 @@ finding-ph-measure = Measure it now and then.
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
 # minerals: one or more names of minerals; the first letter of the sentence becomes a capital.
-finding-falls-out = { $minerals } can fall out in the tank (saturation { $index }, clear below 0). Use rain water, a lower pH or a weaker solution.
+finding-falls-out = { $minerals } can fall out of the solution. Use rain water, a lower pH or a weaker solution.
 
 finding-analysis-agrees = The water analysis agrees with itself.
 
@@ -2233,7 +2233,7 @@ card-dates-heading = Dates
 card-rule = Never raise the level
 
 # The rule.
-card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; water poured in later drowns them. Keep rain out. If it must be topped up, never above today's level.
+card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; water poured in later drowns them. Keep rain out. If water must be added, never above the level it has fallen to just then.
 
 # Heading.
 card-watch = Watch for
@@ -2251,7 +2251,7 @@ watch-lines-1 = Mosquitoes: seal every gap wider than { $gap }; screen what must
 watch-lines-2 = Green water: light gets in. Cover it.
 
 # What to watch for; the same for every plan.
-watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; wilt in the morning is.
+watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if they are limp in the morning, look at the roots.
 
 # What to watch for; the same for every plan.
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
@@ -2284,7 +2284,7 @@ card-stock = { $stock }: { $parts }.
 card-prepare-all = For { $containers } containers: { $volume } of solution in all.
 
 # Under the fill mark in large type. `put_in`: what goes into the container, boards or pots.
-card-mark-more = = { $depth } above the floor = { $volume }. Mark it before the { $put_in ->
+card-mark-more = { $depth } above the floor, { $volume } in all. Mark it before the { $put_in ->
     [boards] boards
    *[pots] pots
 } go in; the pots then stand { $immersion } deep in the solution.
@@ -2317,13 +2317,13 @@ card-mix-fill = Fill to the mark and stir.
 card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }.
 
 # Last step of mixing.
-card-mix-measure = Measure: EC about { $ec } at { $reference }, pH { $ph }. Correct now; it cannot be corrected later.
+card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference } and pH about { $ph } are expected. What is wrong is put right now; later it cannot be.
 
 # Before a date.
 card-date-sow = Sow
 
 # Before a date.
-card-date-plant = Mix, fill and plant
+card-date-plant = Fill, mix and plant
 
 # Before a date.
 card-date-boards-rest = Boards rest, about
@@ -3513,7 +3513,7 @@ chapter-time = A crop in time
 # What its drawing shows, for those who do not see it.
 chapter-time-drawing = A line of days: seed, a seedling in a pot, a grown head with the level much lower.
 
-term-seeding = Seeding
+term-seeding = Sowing
 
 # Its meaning.
 term-seeding-meaning = The day on which seeds are laid into the medium.
@@ -4627,7 +4627,7 @@ report-file = slackwater-trial-result.csv
 finding-spoons = No scale at hand? A level teaspoon of such salts holds anything from { $least } to { $most }: by spoons a dose, and the EC with it, can be { $error } off either way. Weigh it.
 
 # Under a date and beside the dates.
-sowing-past = The day of sowing is already past. Choose a later date, or count on older seedlings.
+sowing-past = The day of sowing is already past. Without seedlings of that age, choose a later date, or sowing as what the date means.
 
 # Button under the question of a step: opens the glossary.
 words-explained = What do the words mean?

@@ -100,7 +100,7 @@ example-bucket = Tres plantas en una cubeta
 
 example-covered-tank = Un tanque cubierto
 
-example-floating-boards = Planchas que flotan y luego descansan
+example-floating-boards = Placas que flotan y luego descansan
 
 example-more-bottle = { $units ->
     [us] 1 galón
@@ -112,9 +112,9 @@ example-more-bucket = { $units ->
    *[metric] 19 litros
 }, con tapa. Lo habitual para empezar.
 
-example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola plancha, 48 plantas.
+example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola placa, 48 plantas.
 
-example-more-floating-boards = Un tanque largo, 12 planchas de espuma rígida sobre dos tubos, 144 plantas.
+example-more-floating-boards = Un tanque largo, 12 placas de espuma rígida sobre dos tubos, 144 plantas.
 
 fetching = Un momento: se está cargando esta parte de la página.
 
@@ -199,15 +199,15 @@ method-bucket = Varias en una cubeta
 
 method-covered-tank = Tanque cubierto
 
-method-floating-boards = Planchas flotantes sobre tubos
+method-floating-boards = Placas flotantes sobre tubos
 
 shape-cylinder = Redondo, paredes rectas
 
-shape-tapered-round = Redondo, cónico (casi todas las cubetas)
+shape-tapered-round = Cónico (casi toda cubeta)
 
 shape-rectangular = Caja, paredes rectas
 
-shape-tapered-rectangular = Caja, paredes inclinadas (casi todas las de plástico)
+shape-tapered-rectangular = Caja, paredes inclinadas (casi toda caja de plástico)
 
 shape-bottle = Botella con hombro y cuello
 
@@ -231,7 +231,7 @@ dosing-salts = Sales simples, según una solución publicada
 
 water-kind-rain = De lluvia, o igual de pura
 
-water-kind-tap = Del grifo, solo su CE
+water-kind-tap = De la llave (grifo), solo su CE
 
 water-kind-analysis = Un análisis completo
 
@@ -365,7 +365,7 @@ crop-kind-coriander = Cilantro (sin validar)
 
 crop-kind-parsley = Perejil (sin validar)
 
-shelter-rain-cover = Al aire libre, techo transparente, lados abiertos
+shelter-rain-cover = Techo transparente, lados abiertos
 
 shelter-plastic-shelter = Túnel o invernadero de plástico
 
@@ -512,7 +512,7 @@ group-pot = Cubierta y macetas
 
 group-pot-boards = Macetas de rejilla
 
-group-boards = Planchas
+group-boards = Placas
 
 group-pipes = Tubos
 
@@ -594,13 +594,13 @@ label-pot-immersion = Maceta: parte sumergida al trasplantar
 
 label-fill-depth = Su propia profundidad de llenado
 
-label-board-length = Largo de la plancha
+label-board-length = Largo de la placa
 
-label-board-width = Ancho de la plancha
+label-board-width = Ancho de la placa
 
-label-board-thickness = Espesor de la plancha
+label-board-thickness = Espesor de la placa
 
-label-board-count = Planchas en un tanque
+label-board-count = Placas en un tanque
 
 label-pipe-outside-diameter = Tubo: diámetro exterior
 
@@ -780,7 +780,7 @@ label-method = Dónde crecen las plantas
 
 label-shape = Forma del recipiente
 
-label-foam = Espuma de las planchas
+label-foam = Espuma de las placas
 
 label-pipe = Tamaño del tubo
 
@@ -864,7 +864,7 @@ hint-prop-rows = A lo largo, repartidas por igual entre los lados; 0 si no hay.
 
 hint-sheet-length = Como se vende, antes de cortar.
 
-hint-pipe-count = Están en el fondo y más adelante sostienen las planchas.
+hint-pipe-count = Están en el fondo y más adelante sostienen las placas.
 
 hint-spacing-across = De planta a planta. Es también el espacio que puede ocupar una planta.
 
@@ -888,9 +888,9 @@ hint-target-conductivity = Lo habitual para hortalizas de hoja con una sola carg
 
 hint-target-nitrogen = Lo habitual para hortalizas de hoja es de 100 a 200 mg/L.
 
-hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; muchas aguas del grifo, de { $low } a { $high } mS/cm.
+hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; el agua de la llave suele tener de { $low } a { $high } mS/cm. ¿No tiene medidor? Déjelo vacío.
 
-hint-water-kind = ¿Tiene dudas? Basta con «Del grifo» y su CE.
+hint-water-kind = ¿Tiene dudas? Elija «De la llave» y deje la CE vacía: se usa un valor habitual.
 
 hint-water-alkalinity = Del análisis; si da bicarbonato, anote { $factor } veces ese valor.
 
@@ -934,9 +934,9 @@ hint-lamp-flux = De la hoja de datos de la lámpara o de un medidor cuántico.
 
 hint-carbon-dioxide = Cerca de 420 ppm al aire libre.
 
-hint-climate-kind = Rellena los datos de abajo. Puede cambiar cualquiera.
+hint-climate-kind = Con esto se llenan los datos de abajo. Puede cambiar cualquiera.
 
-hint-blend = Rellena abajo una etiqueta típica. Copie los datos de su propia bolsa. Pocas mezclas contienen calcio: el agua de lluvia o blanda necesita además nitrato de calcio, como solución madre A.
+hint-blend = Con esto se llena abajo una etiqueta típica. Copie los datos de su propia bolsa. Pocas mezclas contienen calcio: el agua de lluvia o blanda necesita además nitrato de calcio, como solución madre A.
 
 hint-pipe = Diámetros exteriores reales, no tamaños nominales.
 
@@ -973,7 +973,7 @@ problem-out-of-range = { $got } está fuera de lo permitido: de { $low } a { $hi
 
 problem-not-whole = { $got } no es un número entero.
 
-problem-boards-need-box = Las planchas flotantes necesitan una caja de paredes rectas; si no, se atascan al bajar el nivel.
+problem-boards-need-box = Las placas flotantes necesitan una caja de paredes rectas; si no, se atascan al bajar el nivel.
 
 problem-not-a-choice = «{ $got }» no está en la lista. Elija una opción.
 
@@ -1012,14 +1012,14 @@ conflict-pot-above-floor = La maceta tocaría el fondo. Debe medir menos de { $l
 
 conflict-within-rim = { $got } queda por encima del borde. Como máximo { $limit }.
 
-conflict-board-fits = Una plancha de { $got } no cabe en el tanque: como máximo { $limit }.
+conflict-board-fits = Una placa de { $got } no cabe en el tanque: como máximo { $limit }.
 
 conflict-boards-fit-area = { $got ->
-    [one] 1 plancha no cabe
-   *[other] { $got } planchas no caben
+    [one] 1 placa no cabe
+   *[other] { $got } placas no caben
 } en el tanque: como máximo { $limit }.
 
-conflict-pipe-within-tank = En un tanque tan bajo, este tubo no deja lugar para que las planchas floten por encima.
+conflict-pipe-within-tank = En un tanque tan bajo, este tubo no deja lugar para que las placas floten por encima.
 
 conflict-pipes-fit-width = { $got ->
     [one] 1 tubo no cabe a lo ancho
@@ -1060,7 +1060,7 @@ event-planted = Las plántulas se trasplantan a la solución
 
 event-pot-foot-leaves = El nivel baja más allá de la base de las macetas; las raíces de agua siguen trabajando
 
-event-boards-rest = Las planchas descansan en los tubos; se abre el espacio de aire
+event-boards-rest = Las placas descansan en los tubos; se abre el espacio de aire
 
 event-target-reached = Las plantas alcanzan el peso de cosecha
 
@@ -1068,13 +1068,13 @@ event-used-up = La solución se agota
 
 verdict-sound = adecuado
 
-verdict-boards-sink = las planchas se hunden
+verdict-boards-sink = las placas se hunden
 
 verdict-tank-too-low = tanque demasiado bajo para este tubo
 
-verdict-rests-at-planting = las planchas no flotan al trasplantar
+verdict-rests-at-planting = las placas no flotan al trasplantar
 
-verdict-never-rests = las planchas nunca descansan: sin espacio de aire
+verdict-never-rests = las placas nunca descansan: sin espacio de aire
 
 verdict-runs-out = la solución se agota antes de la cosecha
 
@@ -1152,7 +1152,7 @@ nutrient-heads-1 = Nutriente
 
 nutrient-heads-2 = En la carga
 
-nutrient-heads-3 = Toma el cultivo
+nutrient-heads-3 = Consumo
 
 element-heads-1 = Elemento
 
@@ -1198,7 +1198,7 @@ checks-passed = { $count ->
 fill-below-rim = { $length } por debajo del borde
 
 fill-deep = { $depth } de profundidad, antes de colocar las { $parts ->
-        [boards] planchas
+        [boards] placas
        *[pots] macetas
     }.
 
@@ -1230,7 +1230,7 @@ rests-never = nunca
 
 rests-on-day = día { $day }
 
-pipes-note-sound = Con cada tamaño se llena de modo que las planchas floten { $clear } por encima de los tubos. El espacio de aire resulta del agua que consume el cultivo, así que apenas cambia con el tubo; un tubo más grueso deja más solución. Lo habitual al cosechar es tener de { $low } a { $high } de aire húmedo.
+pipes-note-sound = Con cada tamaño se llena de modo que las placas floten { $clear } por encima de los tubos. El espacio de aire resulta del agua que consume el cultivo, así que apenas cambia con el tubo; un tubo más grueso deja más solución. Lo habitual al cosechar es tener de { $low } a { $high } de aire húmedo.
 
 pipes-note-none = Ningún tamaño da un espacio de aire adecuado con este cultivo y este clima. El espacio resulta del agua que consume el cultivo: lo cambian más o menos plantas, un cultivo más largo o más corto, u otro tanque; el tubo por sí solo, no.
 
@@ -1277,9 +1277,9 @@ drawing = En corte, a escala
 
 day-slider = Días desde el trasplante
 
-play = Reproducir
+play = Iniciar
 
-pause = Pausar
+pause = Pausa
 
 curves = Nivel, planta y CE a lo largo de la temporada; la tabla contiene los mismos valores
 
@@ -1365,19 +1365,19 @@ finding-immersion = Al trasplantar, cada maceta queda sumergida { $immersion } e
 
 finding-pots-hang-above = Al trasplantar, las macetas cuelgan { $by } por encima de la solución y el sustrato queda seco. Llene más o use macetas más profundas.
 
-finding-overflows = El recipiente se desborda al colocar las macetas o las planchas. Llene menos.
+finding-overflows = El recipiente se desborda al colocar las macetas o las placas. Llene menos.
 
 finding-gap = Espacio de aire húmedo de { $gap } en la cosecha; lo habitual es de { $low } a { $high }.
 
-finding-boards-sink = Las planchas se hunden bajo el peso de macetas y plantas. Use planchas más gruesas o menos plantas.
+finding-boards-sink = Las placas se hunden bajo el peso de macetas y plantas. Use placas más gruesas o menos plantas.
 
-finding-rest-at-planting = Las planchas descansan en los tubos desde el primer día. Flotan a partir de un llenado de { $depth } de profundidad.
+finding-rest-at-planting = Las placas descansan en los tubos desde el primer día. Flotan a partir de un llenado de { $depth } de profundidad.
 
-finding-floats = Al trasplantar, las planchas flotan { $clearance } por encima de los tubos.
+finding-floats = Al trasplantar, las placas flotan { $clearance } por encima de los tubos.
 
-finding-never-rest = En la cosecha las planchas todavía flotan: no se abre espacio de aire y a las raíces puede faltarles aire. Llene menos o use tubos más gruesos.
+finding-never-rest = En la cosecha las placas todavía flotan: no se abre espacio de aire y a las raíces puede faltarles aire. Llene menos o use tubos más gruesos.
 
-finding-little-left = En la cosecha, la solución que queda bajo las planchas tiene solo { $depth } de profundidad; debe tener al menos { $low }. Con un tubo más grueso queda más.
+finding-little-left = En la cosecha, la solución que queda bajo las placas tiene solo { $depth } de profundidad; debe tener al menos { $low }. Con un tubo más grueso queda más.
 
 finding-no-pipe-fits = Aquí ningún tubo estándar da un espacio de aire adecuado. Vea la tabla de tubos.
 
@@ -1404,11 +1404,11 @@ finding-open-water = Un niño pequeño puede ahogarse en { $units ->
    *[metric] pocos centímetros
 } de agua. Mantenga el tanque cubierto y cercado, y nunca deje a los niños solos cerca de él.
 
-finding-salts = Guarde el fertilizante y la solución fuera del alcance de niños y animales, cerrados y rotulados. Siga la etiqueta del producto. Lávese las manos después de mezclar.
+finding-salts = Guarde el fertilizante y la solución fuera del alcance de niños y animales, cerrados y etiquetados. Siga la etiqueta del producto. Lávese las manos después de mezclar.
 
 finding-electricity = Lámparas y cables cerca del agua: use equipo hecho para lugares mojados, en un tomacorriente protegido (con interruptor diferencial), muy por encima del tanque y con una curva de goteo en el cable, y deje la instalación a una persona autorizada.
 
-finding-stocks-apart = Nunca junte sin diluir las soluciones madre A y B: se formaría un precipitado de { $minerals } (índice de saturación de hasta { $index }).
+finding-stocks-apart = Nunca junte sin diluir las soluciones madre A y B: se formaría un precipitado de { $minerals }.
 
 finding-stocks-thinned = Solo se mantienen transparentes si se diluyen { $times ->
     [one] 1 vez
@@ -1443,7 +1443,7 @@ finding-label-charges = La etiqueta de la mezcla no cuadra: nitrato, fosfato y s
 
 finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les conviene de { $low } a { $high }.
 
-finding-ph-low = El agua pura no amortigua el pH: una parte de agua del grifo lo sube, y también sube a medida que el cultivo se alimenta.
+finding-ph-low = El agua pura no amortigua el pH: una parte de agua de la llave lo sube, y también sube a medida que el cultivo se alimenta.
 
 finding-ph-high = El agua de lluvia o un poco de ácido lo baja; vea el paso del fertilizante.
 
@@ -1455,7 +1455,7 @@ finding-ph-measure = Mídalo de vez en cuando.
 
 finding-no-acid-needed = No hace falta ácido: el pH ya es { $ph }.
 
-finding-falls-out = En el recipiente puede formarse un precipitado de { $minerals } (índice de saturación { $index }). Use agua de lluvia, un pH más bajo o una solución menos concentrada.
+finding-falls-out = En el recipiente puede formarse un precipitado de { $minerals }. Use agua de lluvia, un pH más bajo o una solución menos concentrada.
 
 finding-analysis-agrees = El análisis del agua es coherente.
 
@@ -1499,7 +1499,7 @@ finding-mosquitoes = En la solución abierta pueden criarse mosquitos: a { $mean
 
 finding-algae-in-clear-wall = La luz que pasa por una pared transparente hace crecer algas, que quitan oxígeno y alimento a las raíces. Pinte o envuelva la botella para que no entre luz.
 
-finding-algae-at-edges = Las algas crecen donde cae luz sobre la solución junto a las planchas. Cierre las aberturas con tiras de plancha o de plástico oscuro que se muevan con las planchas.
+finding-algae-at-edges = Las algas crecen donde cae luz sobre la solución junto a las placas. Cierre las aberturas con tiras de placa o de plástico oscuro que se muevan con las placas.
 
 finding-midday-wilt = Espere marchitez al mediodía: a { $max } el aire es muy seco (le faltan { $deficit } kPa de vapor; por encima de { $limit } las hojas pierden más de lo que traen las raíces). Las hojas que se recuperan antes del anochecer no sufren daño; si están marchitas por la mañana, las raíces tienen problemas. Dé sombra al mediodía.
 
@@ -1590,7 +1590,7 @@ working-of-nutrients = Cómo se calculan los nutrientes
 
 working-of-stocks = Cómo se calculan las soluciones madre
 
-working-of-boards = Cómo se calculan las planchas y los tubos
+working-of-boards = Cómo se calculan las placas y los tubos
 
 working-of-days = Cómo se calcula cada día
 
@@ -1660,9 +1660,9 @@ inputs-roots = Puntas de raíz que crecen { $growth } al día a la temperatura m
 
 inputs-mosquitoes = La solución a la temperatura media del aire, { $temperature }.
 
-inputs-boards = Una plancha con macetas pesa { $mass } al trasplantar y tiene un calado de { $draught }; el nivel baja con el agua consumida.
+inputs-boards = Una placa con macetas pesa { $mass } al trasplantar y tiene un calado de { $draught }; el nivel baja con el agua consumida.
 
-working-fill-by = Volumen de la forma hasta el nivel, menos lo que desplazan macetas, planchas y tubos; se invierte con el método de Newton.
+working-fill-by = Volumen de la forma hasta el nivel, menos lo que desplazan macetas, placas y tubos; se invierte con el método de Newton.
 
 working-fill-after = Geometría del espacio; interpolación cúbica monótona para un recipiente medido con una jarra (Fritsch y Butland 1984).
 
@@ -1768,7 +1768,7 @@ working-load-by = Volumen por densidad; masa dividida entre el área.
 
 working-load-after = Densidad del agua según Tanaka y otros 2001; la carga que soporta un piso varía, así que pregunte a quien conozca el edificio.
 
-working-load-sure = Con un error de hasta el 2%, sin contar recipiente, planchas ni cultivo.
+working-load-sure = Con un error de hasta el 2%, sin contar recipiente, placas ni cultivo.
 
 ## card
 
@@ -1786,7 +1786,7 @@ card-dates-heading = Fechas
 
 card-rule = Nunca suba el nivel
 
-card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; el agua que se añade después las ahoga. No deje que entre lluvia. Si hay que reponer agua, nunca por encima del nivel de hoy.
+card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; el agua que se añade después las ahoga. No deje que entre lluvia. Si hay que reponer agua, nunca por encima del nivel al que haya bajado en ese momento.
 
 card-watch = Vigile
 
@@ -1798,17 +1798,17 @@ watch-lines-1 = Mosquitos: selle toda abertura de más de { $gap }; ponga malla 
 
 watch-lines-2 = Agua verde: está entrando luz. Tape por donde entra.
 
-watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recuperan al atardecer, no hay alarma; si amanecen marchitas, sí.
+watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recuperan al atardecer, no se preocupe; si amanecen marchitas, revise las raíces.
 
-watch-lines-4 = Limo pardo o mal olor en las raíces: saque la planta y lave el recipiente.
+watch-lines-4 = Baba parda o mal olor en las raíces: saque la planta y lave el recipiente.
 
-card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; planchas lavadas, tubos colocados y nivelados.
+card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; placas lavadas, tubos colocados y nivelados.
 
 card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz, con agujeros o cuello donde encajen las macetas de rejilla.
 
 card-prepare-pots-on-boards = { $plants ->
-    [one] 1 maceta de rejilla con sustrato mojado y una plántula, { $each } por plancha.
-   *[other] { $plants } macetas de rejilla con sustrato mojado y una plántula cada una, { $each } por plancha.
+    [one] 1 maceta de rejilla con sustrato mojado y una plántula, { $each } por placa.
+   *[other] { $plants } macetas de rejilla con sustrato mojado y una plántula cada una, { $each } por placa.
 }
 
 card-prepare-pots = { $plants ->
@@ -1822,8 +1822,8 @@ card-stock = { $stock }: { $parts }.
 
 card-prepare-all = Para { $containers } recipientes: { $volume } de solución en total.
 
-card-mark-more = = { $depth } sobre el fondo = { $volume }. Haga la marca antes de poner { $put_in ->
-    [boards] las planchas
+card-mark-more = { $depth } desde el fondo, { $volume } en total. Haga la marca antes de poner { $put_in ->
+    [boards] las placas
    *[pots] las macetas
 }; después, las macetas quedan sumergidas { $immersion } en la solución.
 
@@ -1845,19 +1845,19 @@ card-mix-fill = Llene hasta la marca y revuelva.
 
 card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }.
 
-card-mix-measure = Mida: debe dar alrededor de { $ec } a { $reference }, pH { $ph }. Corrija ahora; más tarde ya no se puede.
+card-mix-measure = Mida, si tiene medidor: se espera una CE de { $ec } a { $reference } y un pH de { $ph }, más o menos. Corrija ahora; más tarde ya no se puede.
 
 card-date-sow = Sembrar
 
-card-date-plant = Mezclar, llenar y trasplantar
+card-date-plant = Llenar, mezclar y trasplantar
 
-card-date-boards-rest = Las planchas descansan, aprox.
+card-date-boards-rest = Las placas descansan, aprox.
 
 card-date-harvest = Cosechar, aprox.
 
 card-date-no-harvest = no se alcanza
 
-card-expect = Lo que se espera entonces: plantas de alrededor de { $head }, { $left } de solución restante y un espacio de aire húmedo de { $gap }.
+card-expect = Al final se espera: plantas de alrededor de { $head }, { $left } de solución restante y un espacio de aire húmedo de { $gap }.
 
 ## calendar
 
@@ -1885,9 +1885,9 @@ calendar-transplanting = Llenar, mezclar y trasplantar
 
 calendar-transplanting-more = Llene hasta la marca, mezcle el fertilizante con el agua y coloque las macetas en su lugar.
 
-calendar-boards-rest = Las planchas llegan a descansar
+calendar-boards-rest = Las placas llegan a descansar
 
-calendar-boards-rest-more = Desde ahora se abre el espacio de aire húmedo bajo las planchas. No añada nada.
+calendar-boards-rest-more = Desde ahora se abre el espacio de aire húmedo bajo las placas. No añada nada.
 
 calendar-pots-leave = Las macetas cuelgan sobre la solución
 
@@ -1903,7 +1903,7 @@ calendar-clean-more = Esparza lo que queda sobre un suelo que pueda aprovecharlo
 
 calendar-refill = Reponer para el próximo cultivo
 
-calendar-refill-more = Añada el agua de origen y el fertilizante que indica el plan, hasta que las planchas o las macetas queden como en el primer trasplante.
+calendar-refill-more = Añada el agua de origen y el fertilizante que indica el plan, hasta que las placas o las macetas queden como en el primer trasplante.
 
 calendar-seed-next = Sembrar el próximo cultivo
 
@@ -2163,7 +2163,7 @@ alarm-heading = Alto: lea esto
 what-to-print = Qué imprimir
 
 # A template of more pages than anybody joins.
-template-too-large = Esta plancha es demasiado grande para una plantilla de papel. Marque sus agujeros con las medidas de la hoja de construcción.
+template-too-large = Esta placa es demasiado grande para una plantilla de papel. Marque sus agujeros con las medidas de la hoja de construcción.
 
 # Beside the check bar.
 template-bar = { $length }. Si no, imprima de nuevo al 100%.
@@ -2254,18 +2254,18 @@ tank-caption-cover = El tanque desde arriba, con su cubierta de { $size } y sus 
 
 # Under the drawing of a tank with boards; the size is length by width.
 tank-caption-boards = El tanque desde arriba: { $boards ->
-    [one] 1 plancha
-   *[other] { $boards } planchas
+    [one] 1 placa
+   *[other] { $boards } placas
 } de { $size } sobre sus tubos.
 
 # The same where a narrow strip of board without holes fills the rest of the tank.
 tank-caption-strip = El tanque desde arriba: { $boards ->
-    [one] 1 plancha
-   *[other] { $boards } planchas
+    [one] 1 placa
+   *[other] { $boards } placas
 } de { $size } sobre sus tubos y una tira sin agujeros en el extremo.
 
 # Under the drawing of a board; the size is the diameter of a hole.
-board-caption-board = Una plancha: { $holes ->
+board-caption-board = Una placa: { $holes ->
     [one] 1 agujero
    *[other] { $holes } agujeros
 } de { $size }.
@@ -2304,7 +2304,7 @@ build-check-up-to = hasta { $most }
 build-check-or-more = { $least } o más
 
 # A line of the figures: two depths follow, each a length or the next message.
-build-check-draught = Calado de las planchas, al trasplantar y al final
+build-check-draught = Calado de las placas, al trasplantar y al final
 
 # In place of a depth: boards that sink.
 build-check-under-water = bajo la solución
@@ -2322,7 +2322,7 @@ build-check-least-sag = flecha mínima con { $spacing }
 build-check-gap = Aire húmedo en la cosecha, del extremo más alto del fondo al más bajo
 
 # The next line: the least of that gap.
-build-check-clear-gap = Aire húmedo donde es menor, bajo una plancha combada
+build-check-clear-gap = Aire húmedo donde es menor, bajo una placa combada
 
 # A line of the figures: whether boards float upright; two heights follow.
 build-check-metacentric = Altura metacéntrica, al trasplantar y con plantas crecidas
@@ -2334,7 +2334,7 @@ build-check-above-zero = mayor que cero
 build-check-edge-dip = Hundimiento del borde al cosechar una mitad
 
 # A line of the figures: two clearances follow.
-build-check-room = Holgura junto a las planchas, a lo ancho y a lo largo
+build-check-room = Holgura junto a las placas, a lo ancho y a lo largo
 
 # A line of the figures: two masses follow.
 build-check-ballast = Lastre por { $units ->
@@ -2352,7 +2352,7 @@ build-check-lift = contra un empuje de { $lift } por { $units ->
 build-check-no-ballast = no hace falta
 
 # A line of the figures.
-build-check-uptake = Agua que absorbe una plancha
+build-check-uptake = Agua que absorbe una placa
 
 # A line of the figures.
 build-check-cover-load = Carga sobre la cubierta
@@ -2453,7 +2453,7 @@ hole-row = A { $from } del borde: { $places }
 ## build_lists
 
 # Things to get, in the list of materials, down to the growing medium.
-item-name-stock-sheet = Láminas para planchas o cubierta
+item-name-stock-sheet = Láminas para placas o cubierta
 
 item-name-cover-fabric = Tela para la cubierta
 
@@ -2482,13 +2482,13 @@ item-name-staple = Grapas o tachuelas
 item-name-medium = Sustrato
 
 # Steps of the day of harvest, in this order, down to the edges.
-work-step-pull-boards = Haga flotar las planchas y llévelas hacia un extremo.
+work-step-pull-boards = Haga flotar las placas y llévelas hacia un extremo.
 
 work-step-cut-heads = Corte las plantas.
 
 work-step-clear-pots = Saque las macetas y las raíces; nada debe quedar en el tanque.
 
-work-step-wash-boards = Lave las planchas o la cubierta y deje que se sequen.
+work-step-wash-boards = Lave las placas o la cubierta y deje que se sequen.
 
 work-step-drain = Saque con un sifón lo que no se vuelva a usar y limpie la lona.
 
@@ -2502,7 +2502,7 @@ work-step-inspect = Busque fugas, aire bajo la lona y larvas de mosquito.
 
 work-step-plant = Coloque las macetas con plántulas.
 
-work-step-float-boards = Ponga de nuevo a flote las planchas, o coloque la cubierta.
+work-step-float-boards = Ponga de nuevo a flote las placas, o coloque la cubierta.
 
 work-step-close-edges = Cierre toda abertura en los bordes contra la luz y los mosquitos.
 
@@ -2513,7 +2513,7 @@ build-materials-total = Todo lo que tiene precio
 running-first-fill = El primer llenado requiere { $volume }.
 
 # The same: boards rest on pipes at harvest; so much water lifts them off.
-running-refloat = En la cosecha, con { $volume } más, las planchas vuelven a flotar y se pueden llevar hacia un extremo.
+running-refloat = En la cosecha, con { $volume } más, las placas vuelven a flotar y se pueden llevar hacia un extremo.
 
 # The same of several tanks. Apart: days from one tank's planting to the next tank's; cycle: days from one planting of a tank to its next.
 running-tanks = { $tanks } tanques por turnos, con { $apart ->
@@ -2554,24 +2554,24 @@ built-name-sides = Cómo se calculan los lados
 
 built-name-load = Cómo se calcula la carga
 
-built-inputs-sag = { $load } sobre una plancha de { $width } de ancho; tubos debajo de ella a { $places } de su borde.
+built-inputs-sag = { $load } sobre una placa de { $width } de ancho; tubos debajo de ella a { $places } de su borde.
 
 built-inputs-sag-range = La espuma más rígida del tipo tiene una flecha de { $least }; la más blanda, de { $most }.
 
 built-inputs-clear-gap = { $gap } de aire húmedo entre la solución y los tubos al final, menos la flecha de { $sag } y la mitad del desnivel del fondo, que es de { $drop }.
 
-built-inputs-clear-gap-no-sag = { $gap } de aire húmedo entre la solución y los tubos al final, menos la flecha de una plancha y la mitad del desnivel del fondo, que es de { $drop }.
+built-inputs-clear-gap-no-sag = { $gap } de aire húmedo entre la solución y los tubos al final, menos la flecha de una placa y la mitad del desnivel del fondo, que es de { $drop }.
 
-built-inputs-trim = Una plancha con macetas y plántulas pesa { $weight }; su calado es de { $draught } en el trasplante y de { $draught_at_end } al final; mide { $width } de ancho.
+built-inputs-trim = Una placa con macetas y plántulas pesa { $weight }; su calado es de { $draught } en el trasplante y de { $draught_at_end } al final; mide { $width } de ancho.
 
-built-inputs-room = Medidas interiores del tanque menos las planchas en filas: a lo ancho sobra una holgura de { $across }; a lo largo, de { $along }.
+built-inputs-room = Medidas interiores del tanque menos las placas en filas: a lo ancho sobra una holgura de { $across }; a lo largo, de { $along }.
 
 built-inputs-ballast = Un { $units ->
     [us] pie
    *[metric] metro
 } del tubo solo pesa { $weight } y, con los extremos según el plan, tiene un empuje hacia arriba de { $lift }; margen: { $margin }.
 
-built-inputs-uptake = Volumen de una plancha y el agua que la espuma de su tipo absorbe en una inmersión larga: { $water }.
+built-inputs-uptake = Volumen de una placa y el agua que la espuma de su tipo absorbe en una inmersión larga: { $water }.
 
 built-inputs-cuts = Agujeros de { $hole } según la distancia entre plantas y la distancia al borde; láminas comerciales de { $length } × { $width }.
 
@@ -2584,19 +2584,19 @@ built-inputs-sides = Con { $depth } de solución, cada { $units ->
    *[metric] metro
 } de lado recibe un empuje de { $force } (momento respecto a su base: { $moment }); los refuerzos dejan libres { $span }; la tabla más baja mide { $thickness } × { $width }.
 
-built-inputs-load = Solución: { $solution }; con planchas o cubierta, plantas crecidas y madera: { $total }; sobre la superficie del fondo.
+built-inputs-load = Solución: { $solution }; con placas o cubierta, plantas crecidas y madera: { $total }; sobre la superficie del fondo.
 
-built-equation-sag = La plancha como viga sobre sus tubos, con extremos en voladizo, bajo una carga uniforme: momento flector dividido entre la rigidez, sumado dos veces, por la fluencia.
+built-equation-sag = La placa como viga sobre sus tubos, con extremos en voladizo, bajo una carga uniforme: momento flector dividido entre la rigidez, sumado dos veces, por la fluencia.
 
-built-equation-clear-gap = Espacio de aire menos la flecha, menos la mitad del desnivel: la solución se mantiene horizontal, mientras que los tubos y las planchas siguen la caída del fondo.
+built-equation-clear-gap = Espacio de aire menos la flecha, menos la mitad del desnivel: la solución se mantiene horizontal, mientras que los tubos y las placas siguen la caída del fondo.
 
 built-equation-trim = Altura metacéntrica = centro de empuje + segundo momento del plano de flotación entre el volumen desplazado − centro de masa; lo que baja un borde = la mitad del ancho por el momento de inclinación entre (peso por altura metacéntrica).
 
-built-equation-room = Medida interior menos tantas planchas como quepan.
+built-equation-room = Medida interior menos tantas placas como quepan.
 
 built-equation-ballast = Empuje hacia arriba = agua desplazada menos el tubo, menos lo que lo llena; lastre dentro del tubo = empuje por el margen.
 
-built-equation-uptake = Volumen de la plancha por la absorción a largo plazo de su espuma.
+built-equation-uptake = Volumen de la placa por la absorción a largo plazo de su espuma.
 
 built-equation-cuts = Filas según la distancia entre plantas y la distancia al borde, repartidas por igual; láminas con cortes rectos de lado a lado: de todos los patrones de hasta tres bloques, el que da más piezas.
 
@@ -2632,7 +2632,7 @@ built-sure-sag = Con un error de hasta un tercio para la espuma comercial: su m�
 
 built-sure-clear-gap = Tan seguro como la flecha y el consumo de agua.
 
-built-sure-trim = Es una guía: las plantas crecidas se apoyan en sus vecinas, y las planchas en las suyas.
+built-sure-trim = Es una guía: las plantas crecidas se apoyan en sus vecinas, y las placas en las suyas.
 
 built-sure-room = Tan seguro como su cinta métrica; la madera y la lona impermeable se mueven con la humedad.
 
@@ -2653,34 +2653,34 @@ built-sure-load = Con un error de hasta una décima parte. No juzga ningún edif
 ## structure
 
 fact-too-few-pipes = { $pipes ->
-        [0] En reposo, una plancha no se apoya en ningún tubo y se vuelca. Cada plancha necesita dos debajo.
-        [one] En reposo, una plancha se apoya en un solo tubo y se vuelca. Cada plancha necesita dos debajo.
-       *[other] En reposo, una plancha se apoya en { $pipes } tubos y se vuelca. Cada plancha necesita dos debajo.
+        [0] En reposo, una placa no se apoya en ningún tubo y se vuelca. Cada placa necesita dos debajo.
+        [one] En reposo, una placa se apoya en un solo tubo y se vuelca. Cada placa necesita dos debajo.
+       *[other] En reposo, una placa se apoya en { $pipes } tubos y se vuelca. Cada placa necesita dos debajo.
     }
 
-fact-board-sag = Las planchas en reposo tienen una flecha de { $sag } bajo plantas crecidas y trabajan al { $stress } de la resistencia de la espuma; se admite una flecha de hasta { $limit }.
+fact-board-sag = Las placas en reposo tienen una flecha de { $sag } bajo plantas crecidas y trabajan al { $stress } de la resistencia de la espuma; se admite una flecha de hasta { $limit }.
 
-fact-board-sag-mend = Mueva los tubos, añada uno o use planchas más gruesas.
+fact-board-sag-mend = Mueva los tubos, añada uno o use placas más gruesas.
 
 fact-clear-gap = Descontando { $sag } de flecha y { $floor } por el desnivel del fondo, el espacio de aire húmedo es de { $gap } donde es menor; debe ser de { $least } o más.
 
-fact-turns-over = Las plantas crecidas vuelcan las planchas: quedan demasiado altas para ese ancho. Use planchas más anchas o plantas más livianas.
+fact-turns-over = Las plantas crecidas vuelcan las placas: quedan demasiado altas para ese ancho. Use placas más anchas o plantas más livianas.
 
-fact-edge-dip = Con plantas en una sola mitad, el borde baja { $dip }; la plancha sobresale { $freeboard } de la solución.
+fact-edge-dip = Con plantas en una sola mitad, el borde baja { $dip }; la placa sobresale { $freeboard } de la solución.
 
-fact-edge-dip-mend = El borde se sumerge: coseche alternando las dos mitades o use planchas más gruesas.
+fact-edge-dip-mend = El borde se sumerge: coseche alternando las dos mitades o use placas más gruesas.
 
-fact-jam = Las planchas tienen { $room } de holgura entre los lados; con al menos { $least } no se atascan.
+fact-jam = Las placas tienen { $room } de holgura entre los lados; con al menos { $least } no se atascan.
 
-fact-jam-mend = Una plancha atascada queda colgada en el aire o hundida.
+fact-jam-mend = Una placa atascada queda colgada en el aire o hundida.
 
-fact-no-open-strips = Ninguna franja abierta junto a las planchas mide más de { $limit } de ancho.
+fact-no-open-strips = Ninguna franja abierta junto a las placas mide más de { $limit } de ancho.
 
-fact-open-strips = Junto a las planchas queda abierta una franja de { $strip }. Con la luz crecen algas y se crían mosquitos: ciérrela con una tira de plancha o una solapa de lona impermeable.
+fact-open-strips = Junto a las placas queda abierta una franja de { $strip }. Con la luz crecen algas y se crían mosquitos: ciérrela con una tira de placa o una solapa de lona impermeable.
 
 fact-boards-without-place = { $boards ->
-        [one] 1 de las planchas no cabe cuando se colocan en filas. Use menos planchas o de otro tamaño.
-       *[other] { $boards } de las planchas no caben cuando se colocan en filas. Use menos planchas o de otro tamaño.
+        [one] 1 de las placas no cabe cuando se colocan en filas. Use menos placas o de otro tamaño.
+       *[other] { $boards } de las placas no caben cuando se colocan en filas. Use menos placas o de otro tamaño.
     }
 
 fact-pipes-stay-down = Los tubos se quedan en el fondo por sí solos.
@@ -2695,11 +2695,11 @@ fact-pipes-lift = Cada { $units ->
 
 fact-extruded-foam = Espuma extruida: sus celdas cerradas casi no absorben agua.
 
-fact-water-uptake = Con las semanas, la espuma expandida (de perlas) absorbe hasta { $uptake } de agua en una plancha de { $board }; por eso flota más bajo en cada cultivo y las raíces crecen dentro de ella. La espuma extruida no.
+fact-water-uptake = Con las semanas, la espuma expandida (de perlas) absorbe hasta { $uptake } de agua en una placa de { $board }; por eso flota más bajo en cada cultivo y las raíces crecen dentro de ella. La espuma extruida no.
 
 fact-holes-weaken = La espuma que queda junto a un agujero mide solo { $foam }; con menos de { $least } se rompe. Separe los agujeros entre sí o aléjelos del borde.
 
-fact-sheet-too-small = La lámina comercial es demasiado pequeña para cortar de ella una plancha o la cubierta.
+fact-sheet-too-small = La lámina comercial es demasiado pequeña para cortar de ella una placa o la cubierta.
 
 fact-cover-sag = La cubierta tiene una flecha de { $sag } bajo plantas crecidas; se admite hasta { $limit }.
 
@@ -2746,7 +2746,7 @@ term-rim-meaning = El canto superior del recipiente, por dentro. Las profundidad
 
 term-cover = Cubierta
 
-term-cover-meaning = La tapa, lámina o plancha que sostiene las plantas y no deja entrar luz ni insectos.
+term-cover-meaning = La tapa, lámina o placa que sostiene las plantas y no deja entrar luz ni insectos.
 
 term-net-pot = Maceta de rejilla
 
@@ -2784,29 +2784,29 @@ term-head = Planta
 
 term-head-meaning = Una planta entera, cortada por encima de su maceta. Su peso es el peso fresco.
 
-chapter-boards = Planchas que flotan y luego descansan
+chapter-boards = Placas que flotan y luego descansan
 
-chapter-boards-drawing = Un tanque en dos cortes: una plancha flota en un nivel alto, con su tubo debajo; más tarde el nivel es más bajo y la plancha descansa sobre el tubo.
+chapter-boards-drawing = Un tanque en dos cortes: una placa flota en un nivel alto, con su tubo debajo; más tarde el nivel es más bajo y la placa descansa sobre el tubo.
 
-term-floating-board = Plancha flotante
+term-floating-board = Placa flotante
 
 term-floating-board-meaning = Una lámina de espuma rígida que lleva macetas y plantas sobre la solución.
 
 term-draught = Calado
 
-term-draught-meaning = Cuánto se hunde en la solución la cara inferior de una plancha flotante. Aumenta con las plantas.
+term-draught-meaning = Cuánto se hunde en la solución la cara inferior de una placa flotante. Aumenta con las plantas.
 
 term-pipe = Tubo
 
-term-pipe-meaning = Está en el fondo, debajo de las planchas. Su diámetro exterior decide dónde llegan a descansar.
+term-pipe-meaning = Está en el fondo, debajo de las placas. Su diámetro exterior decide dónde llegan a descansar.
 
 term-rest = Descanso
 
-term-rest-meaning = El día en que el nivel que baja deja las planchas sobre sus tubos. Desde entonces se abre el espacio de aire húmedo.
+term-rest-meaning = El día en que el nivel que baja deja las placas sobre sus tubos. Desde entonces se abre el espacio de aire húmedo.
 
 term-sag = Flecha
 
-term-sag-meaning = Cuánto se curva con el tiempo, entre sus apoyos, una plancha que descansa o una cubierta.
+term-sag-meaning = Cuánto se curva con el tiempo, entre sus apoyos, una placa que descansa o una cubierta.
 
 term-clear-gap = Espacio libre
 
@@ -2990,7 +2990,7 @@ design-hint = Un bloque es un grupo de lugares parecidos, como un extremo de la 
 
 unit-is = Una unidad independiente es un recipiente con su propia solución
 
-unit-why = Las plantas de un recipiente comparten su solución, su lugar y su suerte. Pesar más plantas le dice más sobre ese recipiente, pero nada más sobre la variante: son partes de una unidad, nunca repeticiones. Lo mismo vale para las planchas que flotan en un mismo tanque, y para la sombra, las lámparas o el calor que comparte toda una mesa o todo un invernadero: en ese caso la unidad es la mesa o el invernadero, y con una sola unidad de cada clase nunca se puede juzgar.
+unit-why = Las plantas de un recipiente comparten su solución, su lugar y su suerte. Pesar más plantas le dice más sobre ese recipiente, pero nada más sobre la variante: son partes de una unidad, nunca repeticiones. Lo mismo vale para las placas que flotan en un mismo tanque, y para la sombra, las lámparas o el calor que comparte toda una mesa o todo un invernadero: en ese caso la unidad es la mesa o el invernadero, y con una sola unidad de cada clase nunca se puede juzgar.
 
 one-of-each = Con un solo recipiente de cada variante no se puede afirmar nada, por muchas plantas que pese: lo que hizo el recipiente no se puede distinguir de lo que hizo la variante. Use dos como mínimo.
 
@@ -3648,7 +3648,7 @@ level-key-3 = Solo según el plan: ocho de cada diez temporadas
 
 level-key-4 = Marca de llenado
 
-level-key-5 = Cara inferior de la cubierta o de las planchas al final: debajo queda el espacio de aire húmedo
+level-key-5 = Cara inferior de la cubierta o de las placas al final: debajo queda el espacio de aire húmedo
 
 level-key-6 = No rebasar: raíces aéreas
 
@@ -3666,7 +3666,7 @@ report-file = slackwater-resultado-del-ensayo.csv
 
 finding-spoons = ¿No tiene balanza? Una cucharadita rasa de estas sales contiene entre { $least } y { $most }: con cucharas la dosis, y con ella la CE, puede desviarse un { $error } hacia arriba o hacia abajo. Pésela.
 
-sowing-past = El día de la siembra ya pasó. Elija una fecha posterior o cuente con plántulas de más edad.
+sowing-past = El día de la siembra ya pasó. Si no tiene plántulas de esa edad, elija una fecha posterior, o indique que la fecha es la de la siembra.
 
 words-explained = ¿Qué significan las palabras?
 
@@ -3676,4 +3676,4 @@ example-name-bucket = Escuela Sandpiper: tres plantas en una cubeta
 
 example-name-covered-tank = Escuela Sandpiper: el tanque cubierto
 
-example-name-floating-boards = Escuela Sandpiper: el tanque largo con planchas
+example-name-floating-boards = Escuela Sandpiper: el tanque largo con placas
