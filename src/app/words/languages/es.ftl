@@ -3670,10 +3670,10 @@ sowing-past = El día de la siembra ya pasó. Si no tiene plántulas de esa edad
 
 words-explained = ¿Qué significan las palabras?
 
-example-name-bottle = Escuela Sandpiper: una botella en el porche
+example-name-bottle = Escuela Sandpiper: botella
 
-example-name-bucket = Escuela Sandpiper: tres plantas en una cubeta
+example-name-bucket = Escuela Sandpiper: cubeta
 
-example-name-covered-tank = Escuela Sandpiper: el tanque cubierto
+example-name-covered-tank = Escuela Sandpiper: tanque cubierto
 
-example-name-floating-boards = Escuela Sandpiper: el tanque largo con placas
+example-name-floating-boards = Escuela Sandpiper: tanque con placas
