@@ -48,7 +48,8 @@ def same_cell(left, right):
     try:
         number = float(left)
         step = 1.001 * last_place(left)
-        allowed = step if step < ROUNDING * abs(number) else ABSOLUTE
+        # What is nothing but the last bits of larger numbers has no decimals worth a step.
+        allowed = max(ABSOLUTE, step if step < ROUNDING * abs(number) else 0.0)
         return math.isclose(number, float(right), rel_tol=RELATIVE, abs_tol=allowed)
     except ValueError:
         return False
