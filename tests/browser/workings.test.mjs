@@ -3,8 +3,8 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { doses, HARD, metric, NO_FIGURE, open, saying } from "./chemistry.mjs";
-import { TABLET } from "./rig.mjs";
-import { EXAMPLES, plain } from "./screen.mjs";
+import { DESKTOP, TABLET } from "./rig.mjs";
+import { EXAMPLES, plain, Screen } from "./screen.mjs";
 
 // What figures are made of
 
@@ -103,6 +103,23 @@ test("each finding with a figure opens to its working", async (t) => {
       assert.equal(await working.count(), NO_WORKING.test(text) ? 0 : 1, text);
     }
   }
+});
+
+test("a working that was opened never stands open for another finding", async (t) => {
+  const screen = await Screen.open(t, { viewport: DESKTOP, context: { locale: "en-GB" } });
+  await screen.openExample("bucket");
+  await screen.settled();
+  const workings = screen.page.locator(".findings .finding.care details.working");
+  const before = await workings.locator("summary").allInnerTexts();
+  const last = workings.last();
+  const name = await last.locator("summary").innerText();
+  await last.locator("summary").click();
+  // A graver finding comes before it.
+  await screen.enter({ "fertilizer.target_ec_ms_per_cm": "4" });
+  const after = await workings.locator("summary").allInnerTexts();
+  assert.notDeepEqual(after, before, "no other finding came");
+  const open = await screen.page.locator(".findings details.working[open] > summary").allInnerTexts();
+  assert.deepEqual(open.filter((text) => text !== name), []);
 });
 
 test("a working follows its figure and the units", async (t) => {

@@ -13,6 +13,7 @@ pub fn working(of: Worked) -> Node {
     fold("working", words::working_of(of), move || {
         shown(More::Working(of))
     })
+    .attr("data-of", words::working_of(of))
 }
 
 /// What stands in it.

@@ -243,13 +243,19 @@ impl StandingElement {
         })
     }
 
-    /// Whether the description is one of the same element: the same tag, settings and events.
+    /// Whether the description is one of the same element: the same tag, settings and events, and of the
+    /// same thing where it says of what it is (`data-of`), so that a fold that was opened never stands
+    /// open for something else.
     fn can_become(&self, element: &Element) -> bool {
         let kinds = self.settings.iter().map(|(kind, _)| kind);
         let events = self.listeners.iter().map(|listener| listener.event);
         self.tag == element.tag
             && kinds.eq(element.settings.iter().map(|(kind, _)| kind))
             && events.eq(element.handlers.iter().map(|(event, _)| *event))
+            && self.settings.iter().zip(&element.settings).all(|(was, is)| {
+                was.0 != Kind::Attribute("data-of")
+                    || matches!((&was.1, &is.1), (Set::Fixed(was), Value::Fixed(is)) if was == is)
+            })
     }
 
     fn become_like(&mut self, element: Element, drawing: bool) {
