@@ -73,7 +73,7 @@ pub fn open_fold(id: &str) {
     };
     let _ = fold.set_attribute("open", "");
     fold.scroll_into_view();
-    // What came into sight on the way has its true height only now.
+    // The contents may be fetched first, and make the page long enough to go there.
     let again = fold.clone();
     after_paint(move || again.scroll_into_view());
     if let Ok(Some(summary)) = fold.query_selector("summary")
