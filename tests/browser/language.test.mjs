@@ -60,7 +60,7 @@ test("the browser's first language that the page speaks is spoken, and another i
 
 test("the same entries make the same plan in both languages and both systems of units, card included", async (t) => {
   // A typed unit always wins, so these mean the same wherever they are typed.
-  const unitOf = [[/(?<!_per)_cm$/, "cm"], [/_volume_l$/, "L"], [/_g$/, "g"], [/_c$/, "°C"], [/elevation_m$/, "m"]];
+  const unitOf = [[/(?<!_per)_cm$/, "cm"], [/_volume_l$/, "L"], [/_g$/, "g"], [/_c$/, "°C"], [/elevation_m$/, "m"], [/price_per_kg$/, "/kg"], [/price_per_m$/, "/m"], [/price_per_m2$/, "/m²"]];
   const withUnit = (path, text) => `${text} ${unitOf.find(([pattern]) => pattern.test(path) && /^[\d.,]+$/.test(text))?.[1] ?? ""}`.trim();
   const plans = [];
   for (const key of ["en", "es"]) {
