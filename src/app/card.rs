@@ -55,16 +55,16 @@ pub fn card() -> Node {
                     el("p")
                         .child(words::name())
                         .child(" · ")
-                        .child(words::card()),
+                        .child(words::card())
+                        // What it is of, where the plan's own name does not say it.
+                        .child(live(move || {
+                            app.rested_with(|_| ());
+                            app.plan
+                                .with_untracked(|plan| plan.as_ref().map(subject))
+                                .unwrap_or_default()
+                        })),
                 )
-                .child(el("h2").child(live(name)))
-                .child(el("p").child(live(move || {
-                    // What it is of, where the plan's own name does not say it.
-                    app.rested_with(|_| ());
-                    app.plan
-                        .with_untracked(|plan| plan.as_ref().map(subject))
-                        .unwrap_or_default()
-                }))),
+                .child(el("h2").child(live(name))),
         )
         .child(live(move || {
             if app.has_problems() {
@@ -227,7 +227,8 @@ fn subject(plan: &Plan) -> String {
         plan.container.method.known().map(Worded::word),
         dissolved,
     ];
-    words.into_iter().flatten().collect::<Vec<_>>().join(" · ")
+    let known = words.into_iter().flatten();
+    known.fold(String::new(), |line, word| line + " · " + &word)
 }
 
 /// Most cautions that a card of one page holds beside its instructions.

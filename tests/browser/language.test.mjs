@@ -272,7 +272,7 @@ test("a trial and a notebook in Spanish, ounces and gallons: nothing is cut off,
   await look(trial, "trial, metric");
   await trial.chooseUnits("us");
   await look(trial, "trial, US customary");
-  assert.match(await trial.trial.innerText(), /\d oz/);
+  assert.match(await trial.trial.innerText(), /\d\soz/);
 
   const notebook = inSpanish(await NotebookScreen.open(t, options));
   await notebook.openExample("bucket");

@@ -106,7 +106,7 @@ async function result(browser) {
   found.more = await browser.run(() => [...document.querySelectorAll(".headline .meaning")].map((line) => line.innerText.trim()));
   assert.equal(found.more.length, 4);
   assert.match(found.dose, /\d k?g\b/);
-  assert.match(found.more[1], /^1\.3\d\smS\/cm at 25\s°C/);
+  assert.match(found.more[1], /^1\.3\d\smS\/cm at (25\s°C|77\s°F)/);
   found.pipes = await browser.run(() =>
     [...document.querySelectorAll("#pipes tbody tr")].map((row) => [...row.cells].map((cell) => cell.textContent.trim())),
   );
