@@ -24,7 +24,7 @@ const WORKINGS = [
 ];
 /** Findings that give advice and no figure of ours. */
 const NO_WORKING =
-  /^(Small children|Keep fertilizer|Lamps|Acid|Unusual|Open water|Cover|Light through|Algae|Expect wilting|Tip burn|Keep rain|Drain and|Use only|Line the|Harvest with)/;
+  /^(No scale at hand|Small children|Keep fertilizer|Lamps|Acid|Unusual|Open water|Cover|Light through|Algae|Expect wilting|Tip burn|Keep rain|Drain and|Use only|Line the|Harvest with)/;
 const distinct = (names) => [...new Set(names)].toSorted();
 
 async function checkWorking(working) {
