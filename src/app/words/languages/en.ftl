@@ -1743,7 +1743,7 @@ finding-stocks-thinned = { $times ->
 }
 
 # After the two before.
-finding-stocks-in-turn = Stir one into the full tank first, then the other.
+finding-stocks-in-turn = Stir one into the water first, then the other.
 
 finding-acid = Acid: gloves and eye protection, out of children's reach, and always pour acid into water, never water into acid. Add part of it, stir, measure the pH, go on. Follow the label.
 
@@ -2317,7 +2317,7 @@ card-mix-fill = Fill to the mark and stir.
 card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }.
 
 # Last step of mixing.
-card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference } and pH about { $ph } are expected. What is wrong is put right now; later it cannot be.
+card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference } and pH about { $ph } are expected. Correct it now; later it cannot be corrected.
 
 # Before a date.
 card-date-sow = Sow
