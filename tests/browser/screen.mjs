@@ -214,8 +214,7 @@ export class Screen {
   /** Waits for what follows an edit once it has been painted: the kept text, the link, the papers. */
   settled() {
     return this.page.evaluate(() => {
-      // Printing waits for nothing, not even for a moment without edits.
-      dispatchEvent(new Event("beforeprint"));
+      dispatchEvent(new Event("beforeprint")); // which waits for nothing
       return new Promise((done) => requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(done)))));
     });
   }

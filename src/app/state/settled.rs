@@ -89,10 +89,8 @@ fn spoken() -> String {
     }
 }
 
-/// Does something once nothing of what `follow` reads has changed for a moment; at once when the page
-/// is printed or left.
-fn at_rest(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
-    let round = Rc::new(Cell::new(0_u32));
+/// Whether something is due, and what does it then; it is done at once when the page is printed or left.
+fn once_due(act: impl Fn() + 'static) -> (Rc<Cell<bool>>, impl Fn() + Clone + 'static) {
     let due = Rc::new(Cell::new(false));
     let act = Rc::new(act);
     let when_due = {
@@ -104,6 +102,14 @@ fn at_rest(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
         }
     };
     browser::before_it_is_too_late(when_due.clone());
+    (due, when_due)
+}
+
+/// Does something once nothing of what `follow` reads has changed for a moment; at once when the page
+/// is printed or left.
+fn at_rest(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
+    let round = Rc::new(Cell::new(0_u32));
+    let (due, when_due) = once_due(act);
     Effect::watch(
         follow,
         move |(), _, _| {
@@ -125,17 +131,7 @@ fn at_rest(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
 /// Does something once the page was painted after a change of what `follow` reads; at once when the
 /// page is printed or left. `at_first`: also for what there is to begin with.
 fn at_leisure(follow: impl Fn() + 'static, act: impl Fn() + 'static, at_first: bool) {
-    let due = Rc::new(Cell::new(false));
-    let act = Rc::new(act);
-    let when_due = {
-        let due = due.clone();
-        move || {
-            if due.replace(false) {
-                act();
-            }
-        }
-    };
-    browser::before_it_is_too_late(when_due.clone());
+    let (due, when_due) = once_due(act);
     Effect::watch(
         follow,
         move |(), _, _| {
