@@ -5,7 +5,7 @@ use time::Date;
 
 use super::calendar::date_after;
 use super::outcome::{DayOutcome, Fill};
-use super::roots::positive;
+use crate::science::positive;
 
 /// Days from one reading to the next.
 const DAYS: usize = 7;

@@ -8,6 +8,7 @@ use super::fill::{self, Filled};
 use crate::catalog::Keyed;
 use crate::catalog::pipes::PipeChoice;
 use crate::plan::{Entry, Field, Plan, Sound, check};
+use crate::science::positive;
 use crate::science::units::Volume;
 use crate::science::units::length::{centimeter, millimeter};
 use crate::science::units::mass_concentration::milligram_per_liter;
@@ -243,11 +244,6 @@ fn of_day(day: u32, roots: &RootDay, never_above_cm: Option<f64>) -> RootsDay {
         contact: roots.contact(),
         reached: roots.reached(),
     }
-}
-
-/// Nothing below zero, nor −0.
-pub(super) fn positive(value: f64) -> f64 {
-    if value > 0.0 { value } else { 0.0 }
 }
 
 fn follow(

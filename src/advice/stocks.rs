@@ -73,7 +73,7 @@ impl Stock {
         }
         let (mut cloudy, mut thin) = (1.0_f64, THINNEST);
         for _ in 0..HALVINGS {
-            let middle = libm::sqrt(cloudy * thin);
+            let middle = (cloudy * thin).sqrt();
             if clear(middle)? {
                 thin = middle;
             } else {

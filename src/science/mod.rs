@@ -29,3 +29,10 @@ pub mod structure;
 pub mod sun;
 pub mod units;
 pub mod water;
+
+/// A value, or 0 where it is below that or no number. A comparison: `f64::max` is a call in
+/// WebAssembly.
+#[inline]
+pub(crate) fn positive(value: f64) -> f64 {
+    if value > 0.0 { value } else { 0.0 }
+}

@@ -61,7 +61,7 @@ pub fn normal_quantile(probability: f64) -> f64 {
         return from_middle.signum() * f64::INFINITY;
     }
     // NaN below 0, as of every NaN.
-    let r = libm::sqrt(-libm::log(tail));
+    let r = (-libm::log(tail)).sqrt();
     let size = if r <= 5.0 {
         quotient(r - 1.6, &MIDDLE)
     } else {

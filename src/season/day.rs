@@ -13,6 +13,7 @@ use crate::science::canopy::{saturation, stomatal_resistance};
 use crate::science::diurnal::{TemperatureCourse, hourly_solar_shares};
 use crate::science::evapotranspiration::{PenmanMonteith, penman_monteith_daily};
 use crate::science::growth::{GrowthModel, PreparedGrowth, Surroundings};
+use crate::science::positive;
 use crate::science::sun::{Sun, clear_sky, net_longwave, net_shortwave, solar_from_sunshine};
 use crate::science::units::heat_flux_density::watt_per_square_meter;
 use crate::science::units::length::meter;
@@ -220,9 +221,10 @@ impl<'a> Weather<'a> {
             let moisture = vapour_concentration(self.vapour_pressure, temperature);
             // Before dawn the air can cool below its dew point. The mist and dew that then form
             // are not followed: the air counts as just saturated.
-            let deficit = (air.concentration.get::<gram_per_cubic_meter>()
-                - moisture.get::<mass_density::gram_per_cubic_meter>())
-            .max(0.0);
+            let deficit = positive(
+                air.concentration.get::<gram_per_cubic_meter>()
+                    - moisture.get::<mass_density::gram_per_cubic_meter>(),
+            );
             Ok(HourOfDay {
                 growth,
                 net_radiation: HeatFluxDensity::new::<watt_per_square_meter>(absorbed),

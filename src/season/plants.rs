@@ -5,7 +5,7 @@ use time::{Date, Duration};
 use super::LONGEST_DAYS;
 use super::day::{Day, SunDay, Weather};
 use crate::plan::{Crop, Sound};
-use crate::science::canopy::{CanopyConditions, intercepted_fraction, transpiration};
+use crate::science::canopy::{CanopyConditions, transpiration};
 use crate::science::growth::{self, GrowthModel, GrowthParameters};
 use crate::science::units::areal_mass_density::kilogram_per_square_meter;
 use crate::science::units::inverse_velocity::second_per_meter;
@@ -30,9 +30,6 @@ const STRUCTURAL_SHARE: f64 = 0.75;
 /// Leaf area index that takes part in transpiration at the most: Graamans et al. (2017) recommend
 /// 3 for a closed stand; the leaves below it see little light and still air.
 const TRANSPIRING_LEAF_AREA_INDEX: f64 = 3.0;
-/// Leaf area index from which a double cannot tell the intercepted share from one: a stand that
-/// misses a heavy target for months is followed all the same.
-const ALL_INTERCEPTED: f64 = 50.0;
 /// Leaf area index from which the energy balance is asked; below it a bare bed.
 const LEAST_LEAF_AREA_INDEX: f64 = 1e-4;
 
@@ -211,9 +208,7 @@ impl<'a> Stand<'a> {
             let open_water = day.open_water.get::<meter>() * 1000.0 / 24.0;
             for hour in &day.hours {
                 let leaves = growth::leaf_area_index(parameters, &stand);
-                let cover =
-                    intercepted_fraction(parameters.extinction, leaves.min(ALL_INTERCEPTED))
-                        .map_err(|_| Beyond)?;
+                let cover = self.model.cover(&stand);
                 if leaves > LEAST_LEAF_AREA_INDEX {
                     let exchange = transpiration(&CanopyConditions {
                         net_radiation: hour.net_radiation * cover,
@@ -230,7 +225,7 @@ impl<'a> Stand<'a> {
                 let from_openings = open_water * self.open_area * (1.0 - cover);
                 evaporated += from_openings;
                 drawn += from_openings;
-                stand = hour.growth.step(stand, an_hour);
+                stand = self.model.step(&hour.growth, stand, cover, an_hour);
                 count += 1;
                 if count % follow.every == 0 {
                     hours.push(state(&stand, drawn));

@@ -8,20 +8,27 @@ import { EXAMPLES, Screen } from "./screen.mjs";
 /** Seconds in the browser over seconds natively. */
 const MOST = 2;
 
-const told = execFileSync("cargo", ["bench", "--locked", "--quiet", "--no-default-features", "--bench", "season_bench"], {
-  encoding: "utf8",
-  stdio: ["ignore", "pipe", "inherit"],
-});
-const native = Object.fromEntries([...told.matchAll(/^([\w-]+) +1000 seasons ([\d.]+) s$/gm)].map(([, key, s]) => [key.replace("-", "_"), Number(s)]));
+/** The best of three of each example, natively. */
+function natively() {
+  const told = execFileSync("cargo", ["bench", "--locked", "--quiet", "--no-default-features", "--bench", "season_bench", "--", "thousand"], {
+    encoding: "utf8",
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  return Object.fromEntries([...told.matchAll(/^([\w-]+) +1000 seasons ([\d.]+) s$/gm)].map(([, key, s]) => [key.replace("-", "_"), Number(s)]));
+}
+
+// Before and after the browser: the speed of a machine that others use too changes by the minute, and
+// the better of two can only make the browser look slower.
+const before = natively();
+const browser = {};
 
 await onItsOwn(async (t) => {
-  let worst = 0;
   for (const key of EXAMPLES) {
     const screen = await Screen.open(t, { viewport: DESKTOP, context: { locale: "en-GB" } });
     await screen.openExample(key);
     const client = await screen.page.context().newCDPSession(screen.page);
     // Processor time of the page's own thread: pauses between slices do not count; showing the progress
-    // does, and the few slices of what comes next that run until the answer is here.
+    // and the result does.
     await client.send("Performance.enable", { timeDomain: "threadTicks" });
     const script = async () =>
       (await client.send("Performance.getMetrics")).metrics.find(({ name }) => name === "ScriptDuration").value;
@@ -33,7 +40,11 @@ await onItsOwn(async (t) => {
       new MutationObserver(() => {
         const text = document.querySelector("#chances > [role=status]")?.textContent ?? "";
         const now = text.includes("so far");
-        if (under && !now) window.seasonsAreOver();
+        if (under && !now) {
+          // What would come next is not asked for: a closed fold works nothing out.
+          document.querySelector("#chances").open = false;
+          window.seasonsAreOver();
+        }
         under = now;
       }).observe(document.querySelector("#chances"), { subtree: true, childList: true, characterData: true });
     });
@@ -41,16 +52,22 @@ await onItsOwn(async (t) => {
       const done = new Promise((answer) => (over = answer));
       const before = await script();
       await screen.page.locator("#chances > summary").click();
-      const after = await done;
-      await screen.page.locator("#chances > summary").click();
-      return after - before;
+      return (await done) - before;
     };
-    // The first time fetches the part; the best of three, as natively.
-    const times = [await run(), await run(), await run()];
-    const best = Math.min(...times);
-    worst = Math.max(worst, best / native[key]);
-    console.log(`${key.padEnd(16)} 1000 seasons: native ${native[key].toFixed(3)} s, Chromium ${best.toFixed(3)} s, ratio ${(best / native[key]).toFixed(2)}`);
+    // The first time fetches the part; the best of so many as natively before and after.
+    const times = [];
+    for (let round = 0; round < 6; round += 1) times.push(await run());
+    browser[key] = Math.min(...times);
   }
-  console.log(`largest ratio ${worst.toFixed(2)}, allowed ${MOST}`);
-  if (!(worst <= MOST)) process.exitCode = 1;
 });
+
+const after = natively();
+const ratios = EXAMPLES.map((key) => {
+  const native = Math.min(before[key], after[key]);
+  const ratio = browser[key] / native;
+  console.log(`${key.padEnd(16)} 1000 seasons: native ${native.toFixed(3)} s, Chromium ${browser[key].toFixed(3)} s, ratio ${ratio.toFixed(2)}`);
+  return ratio;
+});
+const worst = Math.max(...ratios);
+console.log(`largest ratio ${worst.toFixed(2)}, allowed ${MOST}`);
+if (!(worst <= MOST)) process.exitCode = 1;

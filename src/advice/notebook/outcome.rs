@@ -187,7 +187,7 @@ fn learn(
         .sum();
     // A sample has less than the whole variance.
     let alive = (1.0 - 1.0 / effective_size(weights).max(2.0)).max(0.5);
-    let away = BOTH_ENDS * libm::sqrt(variance / alive);
+    let away = BOTH_ENDS * (variance / alive).sqrt();
     let at = |normal: f64| was * libm::exp(spread * normal);
     Learnt {
         field,

@@ -203,7 +203,7 @@ fn liner(build: &Build) -> LinerOutcome {
 fn drain_minutes(volume_l: f64, depth: Length) -> f64 {
     let (diameter, below, left) = HOSE;
     let head = below + depth.get::<meter>() / 2.0;
-    let speed = libm::sqrt(2.0 * STANDARD_GRAVITY * head);
+    let speed = (2.0 * STANDARD_GRAVITY * head).sqrt();
     let litres_per_minute =
         left * std::f64::consts::FRAC_PI_4 * diameter * diameter * speed * 60_000.0;
     volume_l / litres_per_minute

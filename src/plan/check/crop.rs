@@ -126,7 +126,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Crop> {
         pattern: pattern?,
         edge: edge?.map(Length::new::<centimeter>),
         area_per_plant: Area::new::<square_centimeter>(match pattern? {
-            Pattern::Hexagonal => across * across * libm::sqrt(3.0) / 2.0,
+            Pattern::Hexagonal => across * across * 3.0_f64.sqrt() / 2.0,
             Pattern::Square | Pattern::Staggered => across * along,
         }),
         seeding,

@@ -63,7 +63,7 @@ impl Span {
                 best = x;
             }
         }
-        let golden = f64::midpoint(libm::sqrt(5.0), -1.0);
+        let golden = f64::midpoint(5.0_f64.sqrt(), -1.0);
         let (mut low, mut high) = ((best - step).max(0.0), (best + step).min(self.length));
         for _ in 0..REFINEMENTS {
             let (a, b) = (high - golden * (high - low), low + golden * (high - low));

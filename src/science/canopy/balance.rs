@@ -114,7 +114,7 @@ pub fn transpiration(conditions: &CanopyConditions) -> Result<CanopyExchange, Ou
 /// `photosynthetic_radiation` on top of the canopy, 0 to 1000 W m⁻²; `reflection` share that the
 /// leaves reflect, dimensionless, 0 to 1 (the source: 0.05 for lettuce); `cover` share of the
 /// ground that the leaves cover, dimensionless, 0 to 1 (the source: 0.90–0.95 over a crop; see
-/// [`intercepted_fraction`]). Result: W m⁻² of ground.
+/// [`cover`](crate::science::growth::GrowthModel::cover)). Result: W m⁻² of ground.
 ///
 /// # Errors
 /// [`OutOfRange`] outside those ranges, NaN included.
@@ -138,28 +138,6 @@ pub fn net_radiation(
     within(Quantity::Reflection, reflection, 0.0, 1.0)?;
     within(Quantity::Cover, cover, 0.0, 1.0)?;
     Ok(photosynthetic_radiation * ((1.0 - reflection) * cover))
-}
-
-/// Share of the light that a canopy intercepts; it stands in for the cover in [`net_radiation`]
-/// while the crop is still closing.
-///
-/// `extinction` coefficient, dimensionless, 0 to 2 (0.9 for planophile leaves); `leaf_area_index`
-/// dimensionless, 0 to 50. Result: dimensionless, 0 to 1.
-///
-/// # Errors
-/// [`OutOfRange`] outside those ranges, NaN included.
-///
-/// Source: van Henten (1994), the bracket of Eq. 5 (exponential extinction in a uniform canopy).
-///
-/// ```
-/// use slackwater::science::canopy::intercepted_fraction;
-/// assert!((intercepted_fraction(0.9, 3.0)? - 0.933).abs() < 0.001);
-/// # Ok::<(), slackwater::science::canopy::OutOfRange>(())
-/// ```
-pub fn intercepted_fraction(extinction: f64, leaf_area_index: f64) -> Result<f64, OutOfRange> {
-    within(Quantity::Extinction, extinction, 0.0, 2.0)?;
-    within(Quantity::LeafAreaIndex, leaf_area_index, 0.0, 50.0)?;
-    Ok(1.0 - libm::exp(-extinction * leaf_area_index))
 }
 
 #[cfg(test)]
@@ -219,13 +197,6 @@ mod tests {
     }
 
     #[test]
-    fn interception_runs_from_nothing_to_nearly_all() {
-        assert!(intercepted_fraction(0.9, 0.0).unwrap().abs() < f64::EPSILON);
-        let closed = intercepted_fraction(0.9, 10.0).unwrap();
-        assert!(closed > 0.999 && closed < 1.0);
-    }
-
-    #[test]
     fn refuses_what_is_out_of_range() {
         let base = conditions(80.0, 5.0, 22.0);
         let refused = |wrong: CanopyConditions| transpiration(&wrong).unwrap_err().quantity;
@@ -258,10 +229,6 @@ mod tests {
         assert_eq!(
             net_radiation(sun, 0.05, -0.1).unwrap_err().quantity,
             Quantity::Cover
-        );
-        assert_eq!(
-            intercepted_fraction(0.9, f64::NAN).unwrap_err().quantity,
-            Quantity::LeafAreaIndex
         );
     }
 }

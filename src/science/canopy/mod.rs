@@ -12,9 +12,7 @@ mod balance;
 mod resistance;
 mod saturation;
 
-pub use balance::{
-    CanopyConditions, CanopyExchange, intercepted_fraction, net_radiation, transpiration,
-};
+pub use balance::{CanopyConditions, CanopyExchange, net_radiation, transpiration};
 pub use resistance::{aerodynamic_resistance, stomatal_resistance};
 pub use saturation::{Saturation, saturation};
 
@@ -49,7 +47,6 @@ pub enum Quantity {
     /// Slope of the saturation curve, dimensionless.
     SaturationSlope,
     /// Extinction coefficient of the canopy, dimensionless.
-    Extinction,
     /// Leaf area per ground area, dimensionless.
     LeafAreaIndex,
     /// Stomatal resistance, s m⁻¹.

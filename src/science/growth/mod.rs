@@ -6,7 +6,7 @@
 //!
 //! Three levels keep a season cheap: [`GrowthModel`] holds what depends on the parameters only
 //! (made once per season), [`PreparedGrowth`] what depends on the climate (once per hour), and
-//! its [`step`](PreparedGrowth::step) evaluates one exponential per stage.
+//! a [`step`](GrowthModel::step) evaluates one exponential per stage.
 //!
 //! Source: van Henten (1994), Validation of a dynamic lettuce growth model for greenhouse climate
 //! control, Agricultural Systems 45:55–72.
@@ -122,7 +122,7 @@ impl Crop {
     }
 
     /// Whether both dry weights are in range. A crop that passes still passes after any number of
-    /// [`step`](PreparedGrowth::step)s, so a season checks its first crop only.
+    /// [`step`](GrowthModel::step)s, so a season checks its first crop only.
     ///
     /// # Errors
     /// [`OutOfRange`] for a dry weight that is negative, NaN or above 10 kg m⁻², ten times the
@@ -174,7 +174,7 @@ impl Surroundings {
 ///
 /// Rates are per ground area. These are the paper's rates as they stand: in the dark the
 /// non-structural rate is negative even for an empty store, and it is
-/// [`step`](PreparedGrowth::step) that ends at an empty store.
+/// [`step`](GrowthModel::step) that ends at an empty store.
 ///
 /// Source: van Henten (1994), equation numbers with each field.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -236,8 +236,7 @@ pub fn rates(
     surroundings: &Surroundings,
 ) -> Result<Rates, OutOfRange> {
     crop.check()?;
-    let prepared = GrowthModel::new(*parameters)?.prepare(surroundings)?;
-    Ok(prepared.rates(crop))
+    GrowthModel::new(*parameters)?.rates(surroundings, crop)
 }
 
 /// Leaf area per ground area of a crop, dimensionless.

@@ -25,23 +25,32 @@ fn surroundings(celsius: f64, watts: f64, ppm: f64) -> Surroundings {
     }
 }
 
+fn model() -> GrowthModel {
+    GrowthModel::new(GrowthParameters::published()).unwrap()
+}
+
 fn prepared(celsius: f64, watts: f64, ppm: f64) -> PreparedGrowth {
-    GrowthModel::new(GrowthParameters::published())
-        .unwrap()
-        .prepare(&surroundings(celsius, watts, ppm))
+    model().prepare(&surroundings(celsius, watts, ppm)).unwrap()
+}
+
+fn rates_of(celsius: f64, watts: f64, ppm: f64, of: &Crop) -> Rates {
+    model()
+        .rates(&surroundings(celsius, watts, ppm), of)
         .unwrap()
 }
 
 fn gross(celsius: f64, watts: f64, ppm: f64, of: &Crop) -> f64 {
-    let rates = prepared(celsius, watts, ppm).rates(of);
+    let rates = rates_of(celsius, watts, ppm, of);
     rates
         .gross_photosynthesis
         .get::<kilogram_per_square_meter_second>()
 }
 
 fn live(prepared: &PreparedGrowth, mut crop: Crop, seconds: f64, steps: u32) -> Crop {
+    let model = model();
     for _ in 0..steps {
-        crop = prepared.step(crop, Time::new::<second>(seconds));
+        let cover = model.cover(&crop);
+        crop = model.step(prepared, crop, cover, Time::new::<second>(seconds));
     }
     crop
 }
@@ -73,6 +82,38 @@ fn more_carbon_dioxide_and_more_leaves_raise_photosynthesis() {
 }
 
 #[test]
+fn the_canopy_closes_from_nothing_to_nearly_all() {
+    let model = model();
+    assert!(model.cover(&crop(1.0, 0.0)).abs() < f64::EPSILON);
+    let closed = model.cover(&crop(1.0, 160.0));
+    assert!(closed > 0.999 && closed < 1.0);
+    // However long a stand misses a heavy target, no more light is taken than there is.
+    assert!((model.cover(&crop(1.0, 1e6)) - 1.0).abs() < f64::EPSILON);
+}
+
+#[test]
+fn respiration_has_a_temperature_factor_of_its_own() {
+    /// Two exponentials and their products.
+    const ROUNDING: f64 = 1e-14;
+    let published = GrowthParameters::published();
+    // Van Henten (1994): 2 for both the compensation point and respiration. Moved by less than a
+    // double of the result tells, they are no longer told from one exponential.
+    let apart = GrowthParameters {
+        respiration_temperature_factor: published.respiration_temperature_factor * (1.0 + 1e-15),
+        ..published
+    };
+    for celsius in [-10.0, 0.0, 14.0, 25.0, 41.0] {
+        let here = surroundings(celsius, 100.0, 400.0);
+        let of = |parameters: GrowthParameters| {
+            let model = GrowthModel::new(parameters).unwrap();
+            model.rates(&here, &crop(8.0, 90.0)).unwrap()
+        };
+        let ratio = of(apart).maintenance_respiration / of(published).maintenance_respiration;
+        assert!((ratio.value - 1.0).abs() < ROUNDING, "{celsius}: {ratio:?}");
+    }
+}
+
+#[test]
 fn no_photosynthesis_beyond_the_polynomial_or_below_compensation() {
     let stand = crop(5.0, 40.0);
     // van Henten (1994), Eq. 10: the polynomial has its zeros at 5.0 and 40.0 °C.
@@ -94,7 +135,7 @@ fn carbon_is_accounted_for() {
     /// Sums of a few doubles.
     const ROUNDING: f64 = 1e-12;
     for (celsius, watts) in [(20.0, 100.0), (10.0, 0.0), (30.0, 300.0)] {
-        let rates = prepared(celsius, watts, 400.0).rates(&crop(8.0, 90.0));
+        let rates = rates_of(celsius, watts, 400.0, &crop(8.0, 90.0));
         let fixed = rates.gross_photosynthesis * 0.68;
         let used = rates.nonstructural
             + rates.structural
@@ -176,7 +217,7 @@ fn the_step_is_of_second_order() {
 
 #[test]
 fn refuses_what_is_out_of_range() {
-    let model = GrowthModel::new(GrowthParameters::published()).unwrap();
+    let model = model();
     let refused = |celsius, watts, ppm| {
         model
             .prepare(&surroundings(celsius, watts, ppm))

@@ -95,7 +95,7 @@ fn lines(
     let hexagonal = arrangement == Arrangement::Hexagonal;
     let along = if hexagonal { m(across) } else { m(along) };
     let between_rows = if hexagonal {
-        m(across) * libm::sqrt(3.0) / 2.0
+        m(across) * 3.0_f64.sqrt() / 2.0
     } else {
         m(across)
     };

@@ -47,7 +47,7 @@ impl Deviation {
         let row = |matrix: &[[f64; 3]; 3], i: usize, of: &[f64; 3]| {
             matrix[i][0] * of[0] + matrix[i][1] * of[1] + matrix[i][2] * of[2]
         };
-        let fresh = libm::sqrt(1.0 - HUMIDITY_PERSISTS * HUMIDITY_PERSISTS);
+        let fresh = (1.0 - HUMIDITY_PERSISTS * HUMIDITY_PERSISTS).sqrt();
         Self {
             wgen: std::array::from_fn(|i| {
                 row(&FROM_YESTERDAY, i, &self.wgen) + row(&FROM_CHANCE, i, &draws)

@@ -132,7 +132,7 @@ fn seasons_in_hourly_steps_agree_with_an_error_controlled_integration() {
             row.number("start_structural_g_per_m2"),
         );
 
-        let first = model.prepare(&climate(0.0)).unwrap().rates(&state);
+        let first = model.rates(&climate(0.0), &state).unwrap();
         for (column, rate) in [
             ("d_nonstructural_g_per_m2_s", first.nonstructural),
             ("d_structural_g_per_m2_s", first.structural),
@@ -148,7 +148,12 @@ fn seasons_in_hourly_steps_agree_with_an_error_controlled_integration() {
         let mut hour = 0.0;
         while hour < row.number("hours") {
             let prepared = model.prepare(&climate(hour % 24.0)).unwrap();
-            state = prepared.step(state, Time::new::<time::hour>(1.0));
+            state = model.step(
+                &prepared,
+                state,
+                model.cover(&state),
+                Time::new::<time::hour>(1.0),
+            );
             hour += 1.0;
         }
         let nonstructural = row.number("nonstructural_g_per_m2");
@@ -200,7 +205,12 @@ fn second_experiment(parameters: GrowthParameters, days: u32) -> f64 {
             surroundings(10.0, 0.0, 450.0)
         };
         let prepared = model.prepare(&now).unwrap();
-        state = prepared.step(state, Time::new::<time::minute>(30.0));
+        state = model.step(
+            &prepared,
+            state,
+            model.cover(&state),
+            Time::new::<time::minute>(30.0),
+        );
     }
     state.total().get::<gram_per_square_meter>()
 }
