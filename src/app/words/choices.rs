@@ -211,6 +211,7 @@ words!(CropKind {
 
 words!(Shelter {
     RainCover => shelter_rain_cover(),
+    Porch => shelter_porch(),
     PlasticShelter => shelter_plastic_shelter(),
     Greenhouse => shelter_greenhouse(),
     Windowsill => shelter_windowsill(),

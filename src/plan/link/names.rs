@@ -287,4 +287,5 @@ pub const WORDS: &[&str] = &[
     "bench",
     "upper_floor",
     "balcony_or_roof",
+    "porch",
 ];
