@@ -93,6 +93,9 @@ pub enum Fact {
     StrongAtEnd {
         ec_ms_per_cm: f64,
         limit_ms_per_cm: f64,
+        /// The strongest start, in tenths, that does not pass the limit, where nothing runs out
+        /// before harvest then.
+        start_ms_per_cm: Option<f64>,
     },
     /// Much of the nitrogen is urea.
     Urea { share_pct: f64 },

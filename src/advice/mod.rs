@@ -64,7 +64,7 @@ use crate::science::units::volume::{cubic_meter, liter};
 use crate::science::units::{Area, Length, ThermodynamicTemperature};
 pub use crate::season::Beyond;
 use crate::season::{Charge, Chemistry, Tank, nutrients, plants, seedling};
-use boards::{Fall, day_of};
+use boards::Fall;
 use fill::Filled;
 use mixing::Mixed;
 
@@ -180,7 +180,7 @@ fn work_out(
         &sound.crop,
         calendar::Days {
             boards_rest: boards.as_ref().and_then(|boards| boards.rest_day),
-            pots_leave: fall.foot_hour.map(day_of),
+            pots_leave: fall.pots_hang_day(),
             harvest: season.harvest_day,
             grows_on: growing_on.first().is_some_and(|next| !next.drain),
         },

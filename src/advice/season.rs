@@ -137,7 +137,7 @@ fn events(sound: &Sound, fall: &Fall, harvest_day: Option<u32>) -> Vec<Event> {
     let mut events: Vec<Event> = [
         (EventKind::Planted, Some(0)),
         (EventKind::BoardsRest, fall.rest_hour.map(day_of)),
-        (EventKind::PotFootLeaves, fall.foot_hour.map(day_of)),
+        (EventKind::PotFootLeaves, fall.pots_hang_day()),
         (EventKind::UsedUp, fall.dry_hour.map(day_of)),
         (EventKind::TargetReached, harvest_day),
     ]

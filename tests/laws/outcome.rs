@@ -103,6 +103,7 @@ const OPTIONAL: &[&str] = &[
     "sag_tips_mm",
     "seed_next",
     "shortfall",
+    "start_ms_per_cm",
     "stocks_together",
     "stop",
     "stress_pct",

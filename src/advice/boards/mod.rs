@@ -27,8 +27,6 @@ pub(super) struct Fall {
     pub days: Vec<State>,
     /// Hour on which boards first rest.
     pub rest_hour: Option<usize>,
-    /// Hour on which pots first hang above the solution.
-    pub foot_hour: Option<usize>,
     /// Hour on which the solution is used up.
     pub dry_hour: Option<usize>,
 }
@@ -40,7 +38,6 @@ impl Fall {
         let mut fall = Self {
             days: Vec::with_capacity(course.days() + 1),
             rest_hour: None,
-            foot_hour: None,
             dry_hour: None,
         };
         let mut level = filled.state.level;
@@ -61,9 +58,6 @@ impl Fall {
             {
                 fall.rest_hour = Some(index);
             }
-            if state.immersion().get::<meter>() < 0.0 && fall.foot_hour.is_none() {
-                fall.foot_hour = Some(index);
-            }
             if index % 24 == 0 {
                 fall.days.push(state);
             }
@@ -76,6 +70,13 @@ impl Fall {
             }
         }
         fall
+    }
+
+    /// The first day on which pots hang above the solution from its beginning, as the roots and the
+    /// drawing tell it.
+    pub fn pots_hang_day(&self) -> Option<u32> {
+        let hang = |state: &State| state.immersion().get::<meter>() < 0.0;
+        self.days.iter().position(hang).map(|day| day_of(day * 24))
     }
 
     /// The state at the end.
