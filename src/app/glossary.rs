@@ -1,10 +1,14 @@
 //! The glossary at the foot of the page, with its drawings.
 
+use leptos::prelude::*;
 use wasm_split_helpers::wasm_split;
 
-use super::browser::dom::{Node, el, several};
+use super::browser;
+use super::browser::dom::{Node, action, el, given, several};
 use super::browser::part::{Missing, part};
+use super::forms::heading_id;
 use super::results::fold;
+use super::state::app;
 use super::words::{self, Chapter};
 
 /// A path of a drawing: its class, and its outline in a box of 320 by 150.
@@ -166,8 +170,19 @@ fn chapters() -> Result<Node, Missing> {
                 .child(drawn(drawing, &chapter))
                 .child(el("dl").child(meanings.collect::<Node>()))
         });
+    let app = app();
     Ok(several()
         .child(el("p").class("hint").child(words::glossary_more()))
+        .child(given(
+            move || app.plan_is_open(),
+            move || {
+                el("p")
+                    .class("back")
+                    .child(action("", words::back_to_plan(), move || {
+                        browser::focus(&heading_id(app.step.get_untracked()));
+                    }))
+            },
+        ))
         .child(el("div").class("chapters").child(all.collect::<Node>())))
 }
 

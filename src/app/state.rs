@@ -129,6 +129,7 @@ pub struct State {
     /// The open plan's link with the page's address before it.
     pub address: RwSignal<Option<String>>,
     settled: RwSignal<Latest>,
+    listed: RwSignal<Latest>,
     rested: RwSignal<Latest>,
 }
 
@@ -233,6 +234,7 @@ impl App {
             trial: RwSignal::new(None),
             notebook: RwSignal::new(None),
             settled: RwSignal::new(Latest(None)),
+            listed: RwSignal::new(Latest(None)),
             rested: RwSignal::new(Latest(None)),
             address: RwSignal::new(None),
         })));
@@ -331,11 +333,20 @@ impl App {
 
     /// Whether the day of sowing is over by the device's clock.
     pub fn sowing_is_past(self) -> bool {
-        let sown = |outcome: &Latest| {
-            let outcome = outcome.as_ref()?;
-            Some(outcome.calendar.seeding < browser::today())
-        };
-        self.settled_with(sown).unwrap_or(false)
+        self.sowing(|day| day < browser::today().as_str())
+    }
+
+    /// Whether the day of sowing is far off by the device's clock.
+    pub fn sowing_is_far(self) -> bool {
+        /// A plan for so soon was dated on purpose, or is not worth a word.
+        const FAR_DAYS: u32 = 31;
+        self.sowing(|day| day > browser::in_days(FAR_DAYS).as_str())
+    }
+
+    /// What holds of the day of sowing, if there is one.
+    fn sowing(self, holds: impl Fn(&str) -> bool) -> bool {
+        let of = |outcome: &Latest| Some(holds(&outcome.as_ref()?.calendar.seeding));
+        self.settled_with(of).unwrap_or(false)
     }
 
     /// Speaks another language; no plan changes.

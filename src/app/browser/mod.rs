@@ -39,7 +39,13 @@ pub fn forget_boot() {
 
 /// Today by the device's clock, year-month-day.
 pub fn today() -> String {
+    in_days(0)
+}
+
+/// So many days from today by the device's clock, year-month-day.
+pub fn in_days(days: u32) -> String {
     let now = js_sys::Date::new_0();
+    now.set_date(now.get_date() + days);
     format!(
         "{:04}-{:02}-{:02}",
         now.get_full_year(),

@@ -76,7 +76,8 @@ fn number_of(step: Step) -> usize {
         .unwrap_or_default()
 }
 
-fn heading_id(step: Step) -> String {
+/// The id of the heading of a step.
+pub fn heading_id(step: Step) -> String {
     format!("step-{}", number_of(step) + 1)
 }
 

@@ -229,6 +229,10 @@ fn message(note: Note, field: Field, units: UnitSystem) -> Option<Node> {
     if field == Field::Date && app().sowing_is_past() {
         return Some(el("span").class("care").child(words::sowing_past()));
     }
+    if field == Field::Date && app().sowing_is_far() {
+        let today = words::date(&browser::today());
+        return Some(el("span").class("hint").child(words::sowing_far(&today)));
+    }
     Some(match note.remark? {
         Remark::Assumed(value) => el("span")
             .class("hint")

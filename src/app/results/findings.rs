@@ -17,7 +17,7 @@ pub fn findings() -> Node {
     let items = |wanted: &'static [Weight]| {
         move || {
             let app = app();
-            app.settled_with(|outcome| {
+            app.listed_with(|outcome| {
                 outcome
                     .as_ref()
                     .into_iter()
@@ -30,7 +30,7 @@ pub fn findings() -> Node {
     };
     let passed = move || {
         let app = app();
-        app.settled_with(|outcome| {
+        app.listed_with(|outcome| {
             let all = outcome
                 .as_ref()
                 .into_iter()

@@ -33,7 +33,7 @@ pub fn results() -> Node {
         if app.has_problems() {
             return String::new();
         }
-        app.settled_with(|outcome| {
+        app.listed_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| words::result_sentence(outcome, app.units.get()))

@@ -1,6 +1,7 @@
 //! What comes a frame after an edit, so that a key press is answered first, with the four figures and
-//! what is wrong: drawing, lists and tables, the kept text. And what comes once the grower rests: the
-//! card, which nobody sees before it is printed, and the link with its code.
+//! what is wrong: the drawing and the kept text, and after another frame lists and tables, so that
+//! neither holds the next key press up. And what comes once the grower rests: the card, which nobody
+//! sees before it is printed, and the link with its code.
 
 use std::cell::Cell;
 use std::rc::Rc;
@@ -28,7 +29,7 @@ impl App {
                 browser::ask_to_persist();
             }
         };
-        at_leisure(move || self.store.track(), write, false);
+        at_leisure(1, move || self.store.track(), write, false);
     }
 
     /// Lets all else follow the plan.
@@ -39,24 +40,22 @@ impl App {
             self.outcome.track();
             self.language.track();
         };
-        let settle = move || {
+        let catch_up = move |behind: RwSignal<Latest>| {
             let outcome = self.outcome.get_untracked();
-            if self.settled.with_untracked(|settled| *settled != outcome) {
-                self.settled.set(outcome);
+            if behind.with_untracked(|behind| *behind != outcome) {
+                behind.set(outcome);
             }
         };
         let rest = move || {
-            let outcome = self.outcome.get_untracked();
-            if self.rested.with_untracked(|rested| *rested != outcome) {
-                self.rested.set(outcome);
-            }
+            catch_up(self.rested);
             let address = self.address_now();
             if self.address.with_untracked(|known| *known != address) {
                 self.address.set(address);
             }
         };
         // What a plan that was left open comes to is known before anything follows it.
-        at_leisure(follow, settle, true);
+        at_leisure(1, follow, move || catch_up(self.settled), true);
+        at_leisure(2, follow, move || catch_up(self.listed), true);
         at_rest(follow, rest);
     }
 
@@ -74,7 +73,12 @@ impl App {
         self.rested.with(read)
     }
 
-    /// The outcome, a frame behind that of the figures.
+    /// The outcome as lists and tables have it, two frames behind the figures.
+    pub fn listed_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
+        self.listed.with(read)
+    }
+
+    /// The outcome as the drawing has it, a frame behind the figures.
     pub fn settled_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
         self.settled.with(read)
     }
@@ -128,17 +132,25 @@ fn at_rest(follow: impl Fn() + 'static, act: impl Fn() + 'static) {
     );
 }
 
-/// Does something once the page was painted after a change of what `follow` reads; at once when the
-/// page is printed or left. `at_first`: also for what there is to begin with.
-fn at_leisure(follow: impl Fn() + 'static, act: impl Fn() + 'static, at_first: bool) {
+/// Does something once the page was painted so often after a change of what `follow` reads; at once when
+/// the page is printed or left. `at_first`: also for what there is to begin with.
+fn at_leisure(paints: u32, follow: impl Fn() + 'static, act: impl Fn() + 'static, at_first: bool) {
     let (due, when_due) = once_due(act);
     Effect::watch(
         follow,
         move |(), _, _| {
             if !due.replace(true) {
-                browser::after_paint(when_due.clone());
+                after_paints(paints, when_due.clone());
             }
         },
         at_first,
     );
+}
+
+/// Does something once the page was painted so often.
+fn after_paints(paints: u32, act: impl FnOnce() + 'static) {
+    browser::after_paint(move || match paints {
+        0 | 1 => act(),
+        more => after_paints(more - 1, act),
+    });
 }

@@ -128,11 +128,18 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         Fact::StrongAtEnd {
             ec_ms_per_cm,
             limit_ms_per_cm,
-        } => FindingStrongAtEnd {
-            ec: &ec(ec_ms_per_cm),
-            limit: &ec(limit_ms_per_cm),
+            start_ms_per_cm,
+        } => {
+            let strong = FindingStrongAtEnd {
+                ec: &ec(ec_ms_per_cm),
+                limit: &ec(limit_ms_per_cm),
+            };
+            let weaker = match start_ms_per_cm {
+                Some(start) => finding_strong_start(&ec(start)),
+                None => finding_strong_weaker().to_owned(),
+            };
+            sentences([Some(strong.text()), Some(weaker)])
         }
-        .text(),
         Fact::Urea { share_pct } => finding_urea(&share(share_pct)),
         Fact::Heavy { mass_kg, limit_kg } => FindingHeavy {
             mass: &of(Dimension::Weight, mass_kg),

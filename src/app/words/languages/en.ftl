@@ -455,6 +455,8 @@ crop-kind-parsley = Parsley (not validated)
 # What stands between the sky and the plants.
 shelter-rain-cover = Outdoors under a clear roof, open sides
 
+shelter-porch = Porch or veranda under a solid roof
+
 shelter-plastic-shelter = Tunnel or house of plastic film
 
 shelter-greenhouse = Glass greenhouse
@@ -1716,7 +1718,13 @@ finding-short-more = A stronger solution, another blend or different water must 
 
 finding-nutrients-last = Nitrogen, phosphorus, potassium, calcium and magnesium last to harvest.
 
-finding-strong-at-end = The solution gets strong: about { $ec } at the end. Above { $limit } lettuce begins to suffer. Start weaker, or give more solution to each plant.
+finding-strong-at-end = The solution gets strong: about { $ec } at the end. Above { $limit } lettuce begins to suffer.
+
+# After the one before. start: an electrical conductivity with its unit.
+finding-strong-start = Start at { $start } at the most, or give more solution to each plant.
+
+# In place of the one before, where no such start is known.
+finding-strong-weaker = Start weaker, or give more solution to each plant.
 
 finding-urea = { $share } of the nitrogen is urea. It feeds slowly in still solution and a meter does not see it. Prefer a blend with nitrate.
 
@@ -4631,6 +4639,12 @@ sowing-past = The day of sowing is already past. Without seedlings of that age, 
 
 # Button under the question of a step: opens the glossary.
 words-explained = What do the words mean?
+
+# Button in the glossary.
+back-to-plan = Back to the plan
+
+# Under a date that is far off. today: a date.
+sowing-far = Sowing is more than a month away: today is { $today }.
 
 # The names of plans made from the ready ones. In English they are those of the ready plans, which keeps links short.
 example-name-bottle = Sandpiper School: a bottle on the porch

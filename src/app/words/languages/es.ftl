@@ -367,6 +367,8 @@ crop-kind-parsley = Perejil (sin validar)
 
 shelter-rain-cover = Techo transparente, lados abiertos
 
+shelter-porch = Porche o galería con techo opaco
+
 shelter-plastic-shelter = Túnel o invernadero de plástico
 
 shelter-greenhouse = Invernadero de vidrio
@@ -1391,7 +1393,11 @@ finding-short-more = El resto debe venir de una solución más concentrada, de o
 
 finding-nutrients-last = El nitrógeno, el fósforo, el potasio, el calcio y el magnesio alcanzan hasta la cosecha.
 
-finding-strong-at-end = La solución se concentra mucho: alrededor de { $ec } al final. Por encima de { $limit } la lechuga empieza a sufrir. Empiece con menos concentración o dé más solución a cada planta.
+finding-strong-at-end = La solución se concentra mucho: alrededor de { $ec } al final. Por encima de { $limit } la lechuga empieza a sufrir.
+
+finding-strong-start = Empiece con { $start } como máximo o dé más solución a cada planta.
+
+finding-strong-weaker = Empiece con menos concentración o dé más solución a cada planta.
 
 finding-urea = El { $share } del nitrógeno es urea. En una solución quieta alimenta despacio y el medidor no la detecta. Prefiera una mezcla con nitrato.
 
@@ -3669,6 +3675,10 @@ finding-spoons = ¿No tiene balanza? Una cucharadita rasa de estas sales contien
 sowing-past = El día de la siembra ya pasó. Si no tiene plántulas de esa edad, elija una fecha posterior, o indique que la fecha es la de la siembra.
 
 words-explained = ¿Qué significan las palabras?
+
+back-to-plan = Volver al plan
+
+sowing-far = Falta más de un mes para la siembra: hoy es { $today }.
 
 example-name-bottle = Escuela Sandpiper: botella
 
