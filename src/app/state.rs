@@ -130,6 +130,7 @@ pub struct State {
     pub address: RwSignal<Option<String>>,
     settled: RwSignal<Latest>,
     listed: RwSignal<Latest>,
+    tabled: RwSignal<Latest>,
     rested: RwSignal<Latest>,
 }
 
@@ -235,6 +236,7 @@ impl App {
             notebook: RwSignal::new(None),
             settled: RwSignal::new(Latest(None)),
             listed: RwSignal::new(Latest(None)),
+            tabled: RwSignal::new(Latest(None)),
             rested: RwSignal::new(Latest(None)),
             address: RwSignal::new(None),
         })));

@@ -12,8 +12,6 @@ import { EXAMPLES, Screen, STEPS } from "./screen.mjs";
 /** Of the key presses, as many as this have their update within LIMIT_MS. */
 const QUANTILE = 0.95;
 const LIMIT_MS = 50;
-/** From here on people feel that they wait (the RAIL model: an answer within 100 ms). */
-const HELD_UP_MS = 100;
 
 for (const example of EXAMPLES) {
   test(`a key press is answered at once, at a quarter of the speed: ${example}`, async (t) => {
@@ -28,7 +26,12 @@ for (const example of EXAMPLES) {
     // 50 ms and more, whatever they do. It does not report an event that takes less than 16 ms.
     await page.evaluate(() => {
       window.seen = { presses: 0, done: [], painted: [], long: [] };
-      addEventListener("input", () => (window.seen.presses += 1));
+      // What opening another step takes is nothing that a key press waits for.
+      let pressed = -Infinity;
+      addEventListener("input", () => {
+        window.seen.presses += 1;
+        pressed = performance.now();
+      });
       new PerformanceObserver((list) => {
         for (const { name, duration, startTime, processingEnd } of list.getEntries()) {
           if (name !== "input") continue;
@@ -37,7 +40,9 @@ for (const example of EXAMPLES) {
         }
       }).observe({ type: "event", durationThreshold: 16 });
       new PerformanceObserver((list) => {
-        for (const { duration } of list.getEntries()) window.seen.long.push(Math.round(duration));
+        for (const { startTime, duration } of list.getEntries()) {
+          if (startTime + duration >= pressed && startTime <= pressed + 150) window.seen.long.push(Math.round(duration));
+        }
       }).observe({ type: "longtask" });
     });
     const round = async () => {
@@ -74,7 +79,7 @@ for (const example of EXAMPLES) {
       const told = (times, share) => Math.round(at(all(times), share) / than(share));
       const tasks = long.map((ms) => Math.round(ms / than(0.5)));
       const slow = told(done, QUANTILE);
-      const held = tasks.filter((ms) => ms >= HELD_UP_MS).length;
+      const held = tasks.filter((ms) => ms > LIMIT_MS).length;
       t.diagnostic(
         `this machine took ${than(0.5).toFixed(2)} times as long as the device for half of the copies, ${than(QUANTILE).toFixed(2)} for ${100 * QUANTILE} %; on the device, ${presses} presses: done within ${told(done, 0.5)} ms for half, ${told(done, QUANTILE)} ms for ${100 * QUANTILE} %; painted within ${told(painted, 0.5)} and ${told(painted, QUANTILE)} ms; tasks over ${LIMIT_MS} ms: ${tasks.filter((ms) => ms > LIMIT_MS).join(", ") || "none"}`,
       );

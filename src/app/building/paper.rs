@@ -170,7 +170,7 @@ pub fn paper(paper: Paper) -> Node {
         });
         let named = name.clone();
         let title = words::papers()[paper.place()];
-        app.listed_with(|outcome| {
+        app.tabled_with(|outcome| {
             let outcome = outcome.as_ref()?;
             if app.has_problems() {
                 return Some(el("p").child(words::card_waits()));

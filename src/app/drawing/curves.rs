@@ -18,24 +18,30 @@ use crate::plan::Dimension;
 pub fn curve_chart(days: Days) -> Node {
     let app = app();
     let all = Memo::new(move |_| {
-        app.settled_with(|outcome| {
+        app.listed_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| curves(&outcome.season, app.units.get()).to_vec())
                 .unwrap_or_default()
         })
     });
-    let across = move |day: usize| {
-        let last = days.last.get().max(1);
-        100.0 * day as f64 / last as f64
-    };
+    // The curves come a frame later than the section whose days the slider has.
+    let last = Memo::new(move |_| {
+        app.listed_with(|outcome| {
+            outcome
+                .as_ref()
+                .and_then(|outcome| outcome.season.days.len().checked_sub(1))
+                .unwrap_or(0)
+        })
+    });
+    let across = move |day: usize| 100.0 * day as f64 / last.get().max(1) as f64;
     let set = move |event: &leptos::ev::PointerEvent| {
         if let Some(share) = browser::share_across(event) {
             days.go_to_share(share);
         }
     };
     let axis = move || {
-        day_ticks(days.last.get())
+        day_ticks(last.get())
             .into_iter()
             .map(|day| {
                 el("span")
@@ -148,7 +154,7 @@ pub fn day_table(days: Days) -> Node {
     let app = app();
     let rows = move || {
         let units = app.units.get();
-        let each = app.settled_with(|outcome| {
+        let each = app.listed_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| outcome.season.days.clone())

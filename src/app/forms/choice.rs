@@ -141,7 +141,7 @@ where
     let chosen = Memo::new(move |_| {
         // A frame after what is typed.
         app.written.track();
-        app.listed_with(|_| ());
+        app.tabled_with(|_| ());
         filled_in().unwrap_or_default()
     });
     el("div")

@@ -14,7 +14,7 @@ use crate::app::words;
 pub fn calendar() -> Node {
     let app = app();
     let entries = move || {
-        app.listed_with(|outcome| {
+        app.tabled_with(|outcome| {
             outcome
                 .as_ref()
                 .map(|outcome| calendar_entries(&outcome.calendar))
@@ -30,7 +30,7 @@ pub fn calendar() -> Node {
     };
     let file = move || {
         app.plan.with_untracked(|plan| {
-            app.listed_with(|outcome| {
+            app.tabled_with(|outcome| {
                 let (plan, outcome) = (plan.as_ref()?, outcome.as_ref()?);
                 let text = calendar_file(plan, &outcome.calendar, words::calendar_words);
                 Some(browser::file_address("text/calendar", &text))
@@ -38,7 +38,7 @@ pub fn calendar() -> Node {
         })
     };
     let succession = move || {
-        let succession = app.listed_with(|outcome| {
+        let succession = app.tabled_with(|outcome| {
             outcome
                 .as_ref()
                 .and_then(|outcome| outcome.succession.clone())

@@ -20,7 +20,7 @@ pub fn events() -> Node {
         .id("season")
         .child(el("h3").child(words::season()))
         .child(el("ol").class("events").child(live(move || {
-            app.listed_with(|outcome| {
+            app.tabled_with(|outcome| {
                 outcome
                     .as_ref()
                     .map(|outcome| outcome.season.events.clone())
@@ -40,7 +40,7 @@ pub fn events() -> Node {
 pub fn details() -> Node {
     let app = app();
     let has = move |what: fn(&Outcome) -> bool| {
-        move || app.listed_with(|outcome| outcome.as_ref().is_some_and(what))
+        move || app.tabled_with(|outcome| outcome.as_ref().is_some_and(what))
     };
     several()
         .child(fold_table(words::nutrients(), Table::Nutrients))
@@ -60,7 +60,7 @@ pub fn contents(table: Table) -> Node {
     let app = app();
     let of = move |rows: fn(&Outcome, UnitSystem) -> Vec<Vec<String>>| {
         live(move || {
-            app.listed_with(|outcome| {
+            app.tabled_with(|outcome| {
                 outcome
                     .as_ref()
                     .map(|outcome| rows(outcome, app.units.get()))
@@ -78,7 +78,7 @@ pub fn contents(table: Table) -> Node {
         })
     };
     let readings = move || {
-        app.listed_with(|outcome| {
+        app.tabled_with(|outcome| {
             let outcome = outcome.as_ref()?;
             Some(words::readings(outcome, app.units.get()))
         })

@@ -15,7 +15,7 @@ use crate::plan::{Dimension, UnitSystem};
 pub fn pipe_table() -> Node {
     let app = app();
     let rows = Memo::new(move |_| {
-        app.listed_with(|outcome| {
+        app.tabled_with(|outcome| {
             outcome
                 .as_ref()
                 .and_then(|outcome| outcome.boards.as_ref())

@@ -1,7 +1,7 @@
 //! What comes a frame after an edit, so that a key press is answered first, with the four figures and
-//! what is wrong: the drawing and the kept text, and after another frame lists and tables, so that
-//! neither holds the next key press up. And what comes once the grower rests: the card, which nobody
-//! sees before it is printed, and the link with its code.
+//! what is wrong: the section and the kept text, then curves and findings, then tables and the calendar,
+//! each a frame later, so that none holds the next key press up. And what comes once the grower rests: the
+//! card, which nobody sees before it is printed, and the link with its code.
 
 use std::cell::Cell;
 use std::rc::Rc;
@@ -56,6 +56,7 @@ impl App {
         // What a plan that was left open comes to is known before anything follows it.
         at_leisure(1, follow, move || catch_up(self.settled), true);
         at_leisure(2, follow, move || catch_up(self.listed), true);
+        at_leisure(3, follow, move || catch_up(self.tabled), true);
         at_rest(follow, rest);
     }
 
@@ -73,7 +74,12 @@ impl App {
         self.rested.with(read)
     }
 
-    /// The outcome as lists and tables have it, two frames behind the figures.
+    /// The outcome as tables and the calendar have it, three frames behind the figures.
+    pub fn tabled_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
+        self.tabled.with(read)
+    }
+
+    /// The outcome as curves and findings have it, two frames behind the figures.
     pub fn listed_with<T>(self, read: impl FnOnce(&Latest) -> T) -> T {
         self.listed.with(read)
     }
