@@ -70,7 +70,7 @@ for (const example of EXAMPLES) {
     };
     let best = Infinity;
     // What else the machine does can only make the page look slower.
-    for (let tries = 0; tries < 3 && best >= LIMIT_MS; tries += 1) {
+    for (let tries = 0; tries < 5 && best >= LIMIT_MS; tries += 1) {
       const { presses, done, painted, long } = await round();
       assert.ok(presses >= 24, `only ${presses} key presses`);
       // An event that is not reported took less than 16 ms.
