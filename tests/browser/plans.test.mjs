@@ -174,3 +174,27 @@ test("a date from the calendar is the date of the plan", async (t) => {
   await screen.page.getByLabel("Pick the date from a calendar").fill("2027-05-01");
   assert.equal((await screen.events())[0].date, "1 May 2027");
 });
+
+test("the glossary leads back to the step, and a sowing day far off is said", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.button("Start from what I have").click();
+  await screen.goTo("crop");
+  await screen.page.locator(".step:not([hidden]) .explain").click();
+  await screen.page.locator(".glossary .chapter").first().waitFor();
+  await screen.button("Back to the plan").click();
+  await screen.focusMoves("step-2");
+
+  const day = (from) => {
+    const date = new Date(Date.now() + from * 24 * 3600 * 1000);
+    const two = (number) => String(number).padStart(2, "0");
+    return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  };
+  const said = screen.page.locator("#crop-date-problem").filter({ hasText: "more than a month away" });
+  // The date is of transplanting; sowing is earlier by the age of the seedlings. Days away from the limit of
+  // 31, whatever the hour.
+  const age = Number(await screen.field("crop.seedling_age_days").inputValue());
+  await screen.field("crop.date").fill(day(age + 40));
+  await said.waitFor();
+  await screen.field("crop.date").fill(day(age + 29));
+  await said.waitFor({ state: "hidden" });
+});

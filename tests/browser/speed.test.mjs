@@ -12,6 +12,8 @@ import { EXAMPLES, Screen, STEPS } from "./screen.mjs";
 /** Of the key presses, as many as this have their update within LIMIT_MS. */
 const QUANTILE = 0.95;
 const LIMIT_MS = 50;
+/** Where no key was pressed, people feel from here on that they wait (the RAIL model: 100 ms). */
+const HELD_UP_MS = 100;
 
 for (const example of EXAMPLES) {
   test(`a key press is answered at once, at a quarter of the speed: ${example}`, async (t) => {
@@ -26,7 +28,7 @@ for (const example of EXAMPLES) {
     // 50 ms and more, whatever they do. It does not report an event that takes less than 16 ms.
     await page.evaluate(() => {
       window.seen = { presses: 0, done: [], painted: [], long: [] };
-      // What opening another step takes is nothing that a key press waits for.
+      // Opening another step is no key press: held to the longer time.
       let pressed = -Infinity;
       addEventListener("input", () => {
         window.seen.presses += 1;
@@ -41,7 +43,8 @@ for (const example of EXAMPLES) {
       }).observe({ type: "event", durationThreshold: 16 });
       new PerformanceObserver((list) => {
         for (const { startTime, duration } of list.getEntries()) {
-          if (startTime + duration >= pressed && startTime <= pressed + 150) window.seen.long.push(Math.round(duration));
+          const after = startTime + duration >= pressed && startTime <= pressed + 150;
+          window.seen.long.push({ ms: Math.round(duration), after });
         }
       }).observe({ type: "longtask" });
     });
@@ -70,21 +73,21 @@ for (const example of EXAMPLES) {
     };
     let best = Infinity;
     // What else the machine does can only make the page look slower.
-    for (let tries = 0; tries < 5 && best >= LIMIT_MS; tries += 1) {
+    for (let tries = 0; tries < 3 && best >= LIMIT_MS; tries += 1) {
       const { presses, done, painted, long } = await round();
       assert.ok(presses >= 24, `only ${presses} key presses`);
       // An event that is not reported took less than 16 ms.
       const all = (times) => [...times, ...Array(Math.max(0, presses - times.length)).fill(8)];
       const than = await longer(page);
       const told = (times, share) => Math.round(at(all(times), share) / than(share));
-      const tasks = long.map((ms) => Math.round(ms / than(0.5)));
+      const tasks = long.map(({ ms, after }) => ({ ms: Math.round(ms / than(0.5)), most: after ? LIMIT_MS : HELD_UP_MS }));
       const slow = told(done, QUANTILE);
-      const held = tasks.filter((ms) => ms > LIMIT_MS).length;
+      const held = tasks.filter(({ ms, most }) => ms > most).map(({ ms }) => ms);
       t.diagnostic(
-        `this machine took ${than(0.5).toFixed(2)} times as long as the device for half of the copies, ${than(QUANTILE).toFixed(2)} for ${100 * QUANTILE} %; on the device, ${presses} presses: done within ${told(done, 0.5)} ms for half, ${told(done, QUANTILE)} ms for ${100 * QUANTILE} %; painted within ${told(painted, 0.5)} and ${told(painted, QUANTILE)} ms; tasks over ${LIMIT_MS} ms: ${tasks.filter((ms) => ms > LIMIT_MS).join(", ") || "none"}`,
+        `this machine took ${than(0.5).toFixed(2)} times as long as the device for half of the copies, ${than(QUANTILE).toFixed(2)} for ${100 * QUANTILE} %; on the device, ${presses} presses: done within ${told(done, 0.5)} ms for half, ${told(done, QUANTILE)} ms for ${100 * QUANTILE} %; painted within ${told(painted, 0.5)} and ${told(painted, QUANTILE)} ms; tasks over ${LIMIT_MS} ms after a press, or ${HELD_UP_MS} ms: ${held.join(", ") || "none"}`,
       );
       // What follows a press (drawing, lists) may not hold the next one up, but for one in twenty.
-      best = Math.min(best, held > (1 - QUANTILE) * presses ? Math.max(...tasks) : slow);
+      best = Math.min(best, held.length > (1 - QUANTILE) * presses ? Math.max(...held) : slow);
     }
     assert.ok(best < LIMIT_MS, `${best} ms`);
   });

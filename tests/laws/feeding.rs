@@ -2,7 +2,7 @@
 
 use std::cell::Cell;
 
-use slackwater::advice::{DayOutcome, Elements};
+use slackwater::advice::{DayOutcome, Elements, Fact, Finding};
 use slackwater::plan::{AcidChoice, Dosing, Field, Pick, Plan, StrengthBy};
 use slackwater::{Outcome, solve};
 
@@ -234,6 +234,34 @@ fn within_the_fitting_span_a_charge_ends_neither_starved_nor_salty() {
     });
     let counts = [fed.get(), starved.get(), fresh.get(), salty.get()];
     assert!(counts.iter().all(|&it| it > 30), "{counts:?}");
+}
+
+#[test]
+fn a_solution_that_starts_as_advised_does_not_end_too_strong() {
+    let followed = Cell::new(0);
+    for_sound_plans(117, |plan, outcome| {
+        let advised = |finding: &Finding| match finding.fact {
+            Fact::StrongAtEnd {
+                start_ms_per_cm, ..
+            } => start_ms_per_cm,
+            _ => None,
+        };
+        let Some(start) = outcome.findings.iter().find_map(advised) else {
+            return;
+        };
+        // Single salts are weighed for a recipe, which no reading is entered for.
+        if plan.fertilizer.dosing == Pick::Known(Dosing::Salts) {
+            return;
+        }
+        let Some(at) = at_conductivity(plan, start) else {
+            return;
+        };
+        let strong = |finding: &Finding| matches!(finding.fact, Fact::StrongAtEnd { .. });
+        let end = at.season.ec_at_end_ms_per_cm;
+        assert!(!at.findings.iter().any(strong), "{start} ends at {end}");
+        followed.set(followed.get() + 1);
+    });
+    assert!(followed.get() > 20, "only {} starts", followed.get());
 }
 
 #[test]

@@ -270,6 +270,10 @@ fn dates_are_as_many_days_apart_as_they_say() {
         );
         let rests = outcome.boards.as_ref().and_then(|boards| boards.rest_day);
         assert_eq!(calendar.boards_rest.as_deref().map(day), rests.map(after));
+        // One day for the same thing, in the calendar and where the roots are told.
+        if let Some(leave) = calendar.pots_leave.as_deref() {
+            assert_eq!(outcome.roots.contact_lost_day.map(after), Some(day(leave)));
+        }
         let nursery = f64::from(planted - day(&calendar.seeding));
         assert!((nursery - get(plan, Field::SeedlingAge)).abs() < 0.5);
         let Entry::Text(own) = &plan.crop.date else {

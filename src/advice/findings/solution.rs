@@ -52,7 +52,7 @@ pub(super) fn feeding(list: &mut List, outcome: &Outcome) {
                 limit_ms_per_cm: STRONG_MS_PER_CM,
                 start_ms_per_cm: doses.fitting.and_then(|fitting| {
                     let start = (fitting.high_ms_per_cm * 10.0).floor() / 10.0;
-                    (start >= fitting.low_ms_per_cm).then_some(start)
+                    (start > 0.0 && start >= fitting.low_ms_per_cm).then_some(start)
                 }),
             },
         );

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::app::browser::dom::{Node, el, live, several};
 
-use super::Days;
+use super::{Days, last_day};
 use crate::advice::{Curve, curves, day_ticks};
 use crate::app::browser;
 use crate::app::results::{fold, titled_table, working};
@@ -26,14 +26,7 @@ pub fn curve_chart(days: Days) -> Node {
         })
     });
     // The curves come a frame later than the section whose days the slider has.
-    let last = Memo::new(move |_| {
-        app.listed_with(|outcome| {
-            outcome
-                .as_ref()
-                .and_then(|outcome| outcome.season.days.len().checked_sub(1))
-                .unwrap_or(0)
-        })
-    });
+    let last = Memo::new(move |_| app.listed_with(last_day));
     let across = move |day: usize| 100.0 * day as f64 / last.get().max(1) as f64;
     let set = move |event: &leptos::ev::PointerEvent| {
         if let Some(share) = browser::share_across(event) {

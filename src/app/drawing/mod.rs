@@ -14,7 +14,7 @@ use crate::app::browser::dom::{Node, button, el, live};
 
 pub use frame::Mark;
 
-use super::state::app;
+use super::state::{Latest, app};
 use super::{browser, words};
 use crate::advice::Outcome;
 
@@ -32,14 +32,21 @@ pub struct Days {
     timer: StoredValue<Option<IntervalHandle>>,
 }
 
+/// The last day of a season, counted from planting.
+fn last_day(latest: &Latest) -> usize {
+    let days = latest
+        .as_ref()
+        .map_or(0, |outcome| outcome.season.days.len());
+    days.saturating_sub(1)
+}
+
 impl Days {
     fn new() -> Self {
         let app = app();
         let of = move |what: fn(&Outcome) -> Option<usize>| {
             Memo::new(move |_| app.settled_with(|outcome| outcome.as_ref().and_then(what)))
         };
-        let last = of(|outcome| outcome.season.days.len().checked_sub(1));
-        let last = Memo::new(move |_| last.get().unwrap_or(0));
+        let last = Memo::new(move |_| app.settled_with(last_day));
         let days = Self {
             day: Memo::new(move |_| app.day.get().unwrap_or(usize::MAX).min(last.get())),
             last,

@@ -85,6 +85,10 @@ fn more_carbon_dioxide_and_more_leaves_raise_photosynthesis() {
 fn the_canopy_closes_from_nothing_to_nearly_all() {
     let model = model();
     assert!(model.cover(&crop(1.0, 0.0)).abs() < f64::EPSILON);
+    // Leaf area index 3 at the published extinction of 0.9: 1 − e^−2.7 = 0.9328.
+    let published = GrowthParameters::published();
+    let of_three = 3.0 / leaf_area_index(&published, &crop(0.0, 1.0));
+    assert!((model.cover(&crop(1.0, of_three)) - 0.9328).abs() < 5e-5);
     let closed = model.cover(&crop(1.0, 160.0));
     assert!(closed > 0.999 && closed < 1.0);
     // However long a stand misses a heavy target, no more light is taken than there is.
