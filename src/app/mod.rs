@@ -84,11 +84,11 @@ fn content(app: App, shown: impl Fn(Piece, fn()) -> Node + Copy + 'static) -> No
         .child(shelf::notices())
         .child(given(
             move || app.brought.with(Option::is_some),
-            move || shown(Piece::Offer, || browser::focus_soon("brought")),
+            move || shown(Piece::Offer, || browser::focus_if_lost("brought")),
         ))
         .child(given_or(
             move || app.plan_is_open(),
-            move || shown(Piece::Plan, || browser::focus_soon("step-1")),
+            move || shown(Piece::Plan, || browser::focus_if_lost("step-1")),
             welcome::welcome,
         ))
         .child(el("div").class("notebooks").child(notebook::page(app)))

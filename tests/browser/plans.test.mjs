@@ -198,3 +198,39 @@ test("the glossary leads back to the step, and a sowing day far off is said", as
   await screen.field("crop.date").fill(day(age + 29));
   await said.waitFor({ state: "hidden" });
 });
+
+test("the form that was waited for takes the focus from nobody who is already typing", async (t) => {
+  // Frames far apart, as on a busy device: the form arrives between the tap and the frame after it.
+  const slow = (page) =>
+    page.addInitScript(() => {
+      window.requestAnimationFrame = (draw) => setTimeout(() => draw(performance.now()), 400);
+    });
+  const gate = {};
+  gate.open = new Promise((open) => (gate.lift = open));
+  const screen = await Screen.open(t, {
+    ...metric,
+    before: async (page) => {
+      await slow(page);
+      await page.route(/\/plan-[^/]*\.wasm$/, async (route) => {
+        await gate.open;
+        await route.continue();
+      });
+    },
+  });
+  await screen.page.evaluate(() => {
+    addEventListener("focusin", ({ target }) => {
+      if (target.id === "step-1") document.querySelector("#plan-name").focus();
+    });
+  });
+  await screen.button("Start from what I have").click();
+  gate.lift();
+  await screen.focusMoves("plan-name");
+  await screen.planName.fill("Mine");
+  // Three frames.
+  await screen.page.evaluate(() => {
+    window.taken = [];
+    addEventListener("focusin", ({ target }) => window.taken.push(target.id));
+  });
+  await screen.page.waitForTimeout(1_500);
+  assert.deepEqual(await screen.page.evaluate(() => window.taken), []);
+});

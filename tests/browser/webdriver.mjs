@@ -187,11 +187,7 @@ export class Browser {
       field.select();
     }, selector);
     await this.press(selector, [...text]);
-    // WebKit's driver answers before the page has had every key.
-    const value = () => this.run((wanted) => document.querySelector(wanted).value, selector);
-    const end = Date.now() + PATIENCE_MS;
-    while ((await value()) !== text && Date.now() < end) await pause(50);
-    assert.equal(await value(), text, selector);
+    assert.equal(await this.run((wanted) => document.querySelector(wanted).value, selector), text, selector);
   }
 
   /** Text with every kind and number of white space as one plain space. */

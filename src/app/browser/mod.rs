@@ -121,6 +121,16 @@ pub fn focus(id: &str) -> bool {
         .is_ok_and(|element| element.focus().is_ok())
 }
 
+/// As [`focus`], where nothing has the focus: what the grower went to meanwhile keeps it.
+pub fn focus_if_lost(id: &str) {
+    let held = leptos::prelude::document()
+        .active_element()
+        .is_some_and(|element| element.tag_name() != "BODY");
+    if !held {
+        focus(id);
+    }
+}
+
 /// As [`focus`], once the page has been redrawn.
 pub fn focus_soon(id: impl Into<String>) {
     let id = id.into();
