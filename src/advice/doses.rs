@@ -28,7 +28,10 @@ pub(super) fn doses(
 ) -> Doses {
     let litres = volume.get::<liter>();
     let mut doses = match &fertilizer.mixture {
-        Mixture::DryBlend => vec![weighed(Material::Blend, share(mixed, 0) * litres)],
+        Mixture::DryBlend => vec![weighed(
+            Material::Blend(fertilizer.grade),
+            share(mixed, 0) * litres,
+        )],
         Mixture::Stocks(_) => [(Material::StockA, 0), (Material::StockB, 1)]
             .map(|(material, part)| Dose {
                 material,

@@ -135,7 +135,11 @@ pub(super) fn stocks(
         outcome(
             Material::StockB,
             vec![
-                content(Material::Blend, stocks.blend_strength, None),
+                content(
+                    Material::Blend(fertilizer.grade),
+                    stocks.blend_strength,
+                    None,
+                ),
                 content(
                     Material::MagnesiumSulfate,
                     stocks.magnesium_sulfate_strength,

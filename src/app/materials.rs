@@ -141,7 +141,7 @@ pub fn keep_blend() -> Node {
     several()
         .child(
             el("div")
-                .class("field")
+                .class("field wide")
                 .child(
                     el("label")
                         .attr("for", "blend-name")
@@ -159,7 +159,7 @@ pub fn keep_blend() -> Node {
                 ),
         )
         .child(
-            el("div").class("field").child(
+            el("div").class("field wide").child(
                 button("quiet")
                     .attr_live("disabled", move || app.has_problems())
                     .on("click", move || app.keep_blend(named()))

@@ -95,6 +95,11 @@ pub struct Label {
     pub mo: Ratio,
 }
 
+/// Nitrogen, phosphate as P₂O₅ and potash as K₂O of a label, mass fractions of the product: what
+/// the three numbers on a bag say.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Grade(pub [Ratio; 3]);
+
 /// The line of a label that a problem belongs to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum LabelLine {
@@ -155,6 +160,20 @@ impl Label {
         ]
     }
 
+    /// The grade; where no total is printed, nitrogen is the sum of its forms.
+    pub fn grade(&self) -> Grade {
+        Grade([
+            self.total_n.unwrap_or_else(|| self.forms()),
+            self.p2o5,
+            self.k2o,
+        ])
+    }
+
+    /// Nitrogen of all forms.
+    fn forms(&self) -> Ratio {
+        self.nitrate_n + self.ammonium_n + self.urea_n
+    }
+
     /// Everything that cannot be true of the label; empty for a possible one.
     ///
     /// Checks that each figure is a fraction, that the forms of nitrogen meet the declared total
@@ -185,7 +204,7 @@ impl Label {
             // The sums below would only repeat the same fault.
             return problems;
         }
-        let forms = self.nitrate_n + self.ammonium_n + self.urea_n;
+        let forms = self.forms();
         if let Some(total) = self.total_n
             // A billionth, so that 7.5 of 8 % is not refused for the last bit of a double.
             && (forms - total).value.abs() > NITROGEN_ROUNDING + 1e-9

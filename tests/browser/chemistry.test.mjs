@@ -198,8 +198,8 @@ for (const example of ["covered_tank", "floating_boards"]) {
       const each = example === "covered_tank" ? 48 : 144;
       assert.ok(Math.abs(plants / containers / each - 1) < 0.1, `${plants} heads in ${containers} containers`);
     }
-    assert.match(rows[0][1], /^120 g\/L calcium nitrate/);
-    assert.match(rows[1][1], /120 g\/L blend \+ 72 g\/L magnesium sulfate/);
+    assert.match(rows[0][1], /^120 g\/L of calcium nitrate/);
+    assert.match(rows[1][1], /120 g\/L of 8-15-36 blend \+ 72 g\/L of magnesium sulfate/);
     const saturation = heads.indexOf("Saturation index");
     for (const row of rows) assert.match(row[saturation], /^(–|(gypsum|calcium phosphate|lime) [−\d].*)$/);
 

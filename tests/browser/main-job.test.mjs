@@ -84,6 +84,13 @@ function checkFigures({ fill, dose, harvest, left }, entries) {
   assert.match(left, /^[\d.]+ m?L$/);
 }
 
+/** The three numbers on the bag: of the list, or of the label that was copied. */
+function gradeOf(entries) {
+  const { enter } = entries["fertilizer.blend"];
+  const copied = ["nitrogen_pct", "p2o5_pct", "k2o_pct"].map((line) => entries[`fertilizer.label.${line}`]?.shown);
+  return enter === "own" ? copied.join("-") : enter;
+}
+
 /** The table has every dose: those of the headline, or as many salts as it counts, each from the
  *  shelf and each on the card. */
 async function checkDoses(screen, { dose }, entries) {
@@ -93,10 +100,11 @@ async function checkDoses(screen, { dose }, entries) {
     assert.match(amount, /^[\d.]+ (mg|g|kg|mL|L)$/, what);
     assert.ok(Number.parseFloat(amount) > 0, `${what}: ${amount}`);
     const named = [`${amount} of ${what}`, `${amount} ${what}`].map((text) => text.toLowerCase());
+    if (what.endsWith(" blend")) assert.equal(what, `${gradeOf(entries)} blend`);
     assert.ok(named.some((text) => card.includes(text)), `the card lacks ${named[0]}`);
   }
   if (entries["fertilizer.dosing"].enter !== "salts") {
-    assert.equal(rows.map(([what, amount]) => `${amount} ${what}`).join(" + ").toLowerCase(), dose.toLowerCase());
+    assert.equal(rows.map(([what, amount]) => `${amount} of ${what}`).join(" + ").toLowerCase(), dose.toLowerCase());
     return;
   }
   assert.equal(rows.length, Number.parseInt(dose));
@@ -195,8 +203,8 @@ async function checkPipes(screen, key, entries) {
   assert.equal(entries["container.pipe"].enter, "inch_4");
   assert.ok(chosen[0].cells[0].startsWith(word) && chosen[0].cells[0] !== word, `'${chosen[0].cells[0]}' marks '${word}'`);
   // ASTM D1785: 4 in has 4.5 in outside.
-  assert.equal(chosen[0].cells[1], "114 mm");
-  assert.ok(rows.length >= 10 && rows.every((row) => row.cells.at(-1) !== ""), "a verdict for each pipe");
+  assert.equal(chosen[0].cells.at(-1), "114 mm");
+  assert.ok(rows.length >= 10 && rows.every((row) => row.cells[1] !== ""), "a verdict for each pipe");
 }
 
 async function checkCard(screen, figures, name) {

@@ -344,7 +344,7 @@ fn a_charge_costs_what_its_kilograms_cost() {
                 let ml = dose.volume_ml.unwrap_or_default();
                 let strength = |field| ml * get(plan, field) / 1000.0;
                 let per_kg = match &dose.material {
-                    Material::Blend => grams * prices[0],
+                    Material::Blend(_) => grams * prices[0],
                     Material::StockA => strength(Field::StockACalciumNitrate) * prices[1],
                     Material::StockB => {
                         strength(Field::StockBBlend) * prices[0]

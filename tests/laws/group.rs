@@ -5,6 +5,9 @@ use std::cell::Cell;
 use slackwater::advice::{Dose, Material};
 use slackwater::catalog::Keyed;
 use slackwater::plan::{CalciumNitrate, Dosing, Example, Field, Pick, WaterKind};
+use slackwater::science::label::Grade;
+use slackwater::science::units::Ratio;
+use slackwater::science::units::ratio::percent;
 use slackwater::solve;
 use time::Duration;
 
@@ -89,9 +92,17 @@ fn the_nitrogen_that_is_weighed_is_the_nitrogen_in_the_containers() {
         plan.fertilizer.water_kind = Pick::Known(WaterKind::Rain);
         set(&mut plan, Field::Count, 12.0);
         let outcome = solve(&plan).expect("sound");
+        let of_total = |field| Ratio::new::<percent>(get(&plan, field));
+        let blend = Material::Blend(Grade(
+            [
+                Field::LabelNitrogen,
+                Field::LabelPhosphate,
+                Field::LabelPotash,
+            ]
+            .map(of_total),
+        ));
         let weighed = grams(&outcome.group.supplies, &material) * nitrogen
-            + grams(&outcome.group.supplies, &Material::Blend) * get(&plan, Field::LabelNitrogen)
-                / 100.0;
+            + grams(&outcome.group.supplies, &blend) * get(&plan, Field::LabelNitrogen) / 100.0;
         let dissolved =
             outcome.fertilizer.elements_mg_per_l.n * outcome.fill.total_volume_l / 1000.0;
         // A grade is given to half a per cent of nitrogen, of 15.5.

@@ -324,7 +324,7 @@ fn dissolved_mass_is_the_dose() {
         // What the label declares of the blend that was weighed, and what the water was found to
         // hold; of a tap only its conductivity is known.
         let blend = &outcome.fertilizer.doses[0];
-        if let (Material::Blend, Some(grams)) = (&blend.material, blend.mass_g) {
+        if let (Material::Blend(_), Some(grams)) = (&blend.material, blend.mass_g) {
             let number = |field: Field| match field.entry(plan) {
                 Some(Entry::Number(number)) => *number,
                 _ => 0.0,

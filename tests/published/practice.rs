@@ -192,7 +192,7 @@ fn a_bottle_carries_one_head() {
     within("water", outcome.season.water_l, 3.0, 4.0);
     let dose = &outcome.fertilizer.doses;
     assert_eq!(dose.len(), 1);
-    assert_eq!(dose[0].material, Material::Blend);
+    assert!(matches!(dose[0].material, Material::Blend(_)));
     within("blend", dose[0].mass_g.expect("weighed"), 5.0, 10.0);
 }
 

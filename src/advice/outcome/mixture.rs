@@ -5,6 +5,7 @@ use serde::{Serialize, Serializer};
 use crate::catalog::Keyed;
 use crate::catalog::salts::Salt;
 use crate::plan::AcidChoice;
+use crate::science::label::Grade;
 use crate::science::raw_water::Item;
 
 /// What to dissolve.
@@ -48,10 +49,10 @@ pub struct Dose {
 }
 
 /// What is measured out.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Material {
-    /// The dry blend.
-    Blend,
+    /// The dry blend, by the grade of its label.
+    Blend(Grade),
     /// Stock solution A.
     StockA,
     /// Stock solution B.
@@ -73,7 +74,7 @@ pub enum Material {
 impl Serialize for Material {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serializer.serialize_str(match self {
-            Self::Blend => "blend",
+            Self::Blend(_) => "blend",
             Self::StockA => "stock_a",
             Self::StockB => "stock_b",
             Self::CalciumNitrateDoubleSalt => "calcium_nitrate_double_salt",

@@ -254,21 +254,9 @@ fn stock_rows(outcome: &Outcome, units: UnitSystem) -> Vec<Vec<String>> {
         .stocks
         .iter()
         .map(|stock| {
-            let contents = stock
-                .contents
-                .iter()
-                .map(|content| {
-                    format!(
-                        "{} {}",
-                        words::show(Dimension::StockStrength, content.g_per_l, units),
-                        words::material(&content.material)
-                    )
-                })
-                .collect::<Vec<_>>()
-                .join(" + ");
             vec![
                 words::capital(&words::material(&stock.material)),
-                contents,
+                words::stock_parts(stock, units),
                 words::serves(stock.serves_containers, stock.serves_heads),
                 words::saturation_line(&stock.saturation),
             ]

@@ -85,17 +85,18 @@ fn line(row: &PipeRow, units: UnitSystem) -> Node {
                         .child(el("em").class("tag").child(words::chosen_heading()))
                 })),
         )
-        .child(el("td").child(words::show(
-            Dimension::SmallLength,
-            row.outside_diameter_mm,
-            units,
-        )))
-        .child(el("td").child(or_dash(length(row.fill_depth_cm))))
-        .child(el("td").child(or_dash(words::rest_day(row.rest_day))))
-        .child(el("td").child(or_dash(length(row.gap_cm))))
+        // Before the figures: it is all that a phone shows without a swipe.
         .child(
             el("td")
                 .class_if("good", verdict == PipeVerdict::Sound)
                 .child(words::verdict(verdict)),
         )
+        .child(el("td").child(or_dash(length(row.fill_depth_cm))))
+        .child(el("td").child(or_dash(words::rest_day(row.rest_day))))
+        .child(el("td").child(or_dash(length(row.gap_cm))))
+        .child(el("td").child(words::show(
+            Dimension::SmallLength,
+            row.outside_diameter_mm,
+            units,
+        )))
 }

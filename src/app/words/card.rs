@@ -1,6 +1,6 @@
 //! The words of the printed card.
 
-use super::doses::{all_doses_line, capital, dose, material};
+use super::doses::{all_doses_line, capital, dose, material, stock_parts};
 use super::figures::{date, reference, show, unit};
 use super::findings::fine;
 use super::results::below_rim;
@@ -28,21 +28,10 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     };
     let mut lines = vec![container.to_owned(), pots];
     for stock in &outcome.stocks {
-        let parts: Vec<String> = stock
-            .contents
-            .iter()
-            .map(|content| {
-                CardStockPart {
-                    strength: &show(Dimension::StockStrength, content.g_per_l, units),
-                    material: &material(&content.material),
-                }
-                .text()
-            })
-            .collect();
         lines.push(
             CardStock {
                 stock: &capital(&material(&stock.material)),
-                parts: &parts.join(" + "),
+                parts: &stock_parts(stock, units),
             }
             .text(),
         );

@@ -1,11 +1,13 @@
 //! What is measured out, and what it costs.
 
 use super::say::*;
-use crate::advice::{Dose, Material, Outcome};
+use crate::advice::{Dose, Material, Outcome, StockOutcome};
 use crate::plan::{Dimension, UnitSystem};
+use crate::science::label::Grade;
+use crate::science::units::ratio::percent;
 
 use super::choices::Worded;
-use super::figures::{on_scale, places, reference, show};
+use super::figures::{on_scale, places, reference, rounded, show};
 use super::findings::{fine, sentences};
 
 /// A dose as it is measured out: grams and millilitres everywhere, with US units beside what is not
@@ -47,7 +49,11 @@ fn beside(text: String, millilitres: f64, units: UnitSystem) -> String {
 /// What is measured out.
 pub fn material(material: &Material) -> String {
     match material {
-        Material::Blend => material_blend().to_owned(),
+        Material::Blend(Grade(shares)) => material_blend(
+            &shares
+                .map(|share| rounded(share.get::<percent>(), 3))
+                .join("-"),
+        ),
         Material::StockA => material_stock_a().to_owned(),
         Material::StockB => material_stock_b().to_owned(),
         Material::CalciumNitrateDoubleSalt => {
@@ -59,6 +65,18 @@ pub fn material(material: &Material) -> String {
         Material::OwnSalt(formula) => formula.clone(),
         Material::Acid(acid) => small(&acid.word()),
     }
+}
+
+/// What a stock solution holds, in one line.
+pub fn stock_parts(stock: &StockOutcome, units: UnitSystem) -> String {
+    let parts = stock.contents.iter().map(|content| {
+        CardStockPart {
+            strength: &show(Dimension::StockStrength, content.g_per_l, units),
+            material: &material(&content.material),
+        }
+        .text()
+    });
+    parts.collect::<Vec<_>>().join(" + ")
 }
 
 /// First letter as a capital.

@@ -8,7 +8,7 @@ use crate::catalog::recipes::RecipeChoice;
 use crate::catalog::salts::Salt;
 use crate::catalog::solubility::saturation;
 use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Rule, StrengthBy};
-use crate::science::label::{Composition, Concentrations};
+use crate::science::label::{Composition, Concentrations, Grade, Label};
 use crate::science::units::mass_concentration::{gram_per_liter, milligram_per_liter};
 use crate::science::units::mass_density::gram_per_cubic_centimeter;
 use crate::science::units::ratio::percent;
@@ -25,6 +25,8 @@ pub struct Fertilizer {
     pub mixture: Mixture,
     /// Nutrients of the blend, by mass; none where single salts are used.
     pub blend: Composition,
+    /// The three numbers on the bag of the blend.
+    pub grade: Grade,
     /// What fixes the strength.
     pub strength: Strength,
     /// The raw water.
@@ -111,7 +113,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     let (mixture, blend, strength) = if dosing == Some(Dosing::Salts) {
         (
             salts::salts(reader).map(Mixture::Salts),
-            Some(Composition::NONE),
+            Some((Composition::NONE, Label::default().grade())),
             recipe(reader),
         )
     } else {
@@ -127,7 +129,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
         (mixture, blend, strength(reader, water.as_ref()))
     };
     let prices = prices(reader, dosing, &acid);
-    let (mixture, blend) = (mixture?, blend?);
+    let (mixture, (blend, grade)) = (mixture?, blend?);
     // Calcium nitrate alone would carry both targets, so only a lone blend must.
     if mixture == Mixture::DryBlend {
         carries(reader, &blend, strength);
@@ -135,6 +137,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     Some(Fertilizer {
         mixture,
         blend,
+        grade,
         strength: strength?,
         water: water?,
         acid: match acid {

@@ -2,12 +2,12 @@
 
 use super::reader::Reader;
 use crate::plan::{Field, ProblemKind, Rule};
-use crate::science::label::{Composition, Label, LabelLine, LabelProblem, Nutrient};
+use crate::science::label::{Composition, Grade, Label, LabelLine, LabelProblem, Nutrient};
 use crate::science::units::Ratio;
 use crate::science::units::ratio::percent;
 
-/// The label of the blend; a line left empty counts as nothing declared.
-pub(super) fn label(reader: &mut Reader) -> Option<Composition> {
+/// The label of the blend and its grade; a line left empty counts as nothing declared.
+pub(super) fn label(reader: &mut Reader) -> Option<(Composition, Grade)> {
     // Many labels print only the forms; then there is no total to check them against.
     let total_is_printed = !reader.plan.fertilizer.label.nitrogen_pct.is_blank();
     let mut fraction = |field: Field| reader.number_or_zero(field).map(Ratio::new::<percent>);
@@ -66,7 +66,7 @@ pub(super) fn label(reader: &mut Reader) -> Option<Composition> {
         mo,
     };
     match Composition::from_label(&label) {
-        Ok(composition) => Some(composition),
+        Ok(composition) => Some((composition, label.grade())),
         Err(problems) => {
             for problem in problems {
                 let (field, kind) = worded(problem);

@@ -1371,7 +1371,7 @@ mixtures = Both stocks undiluted together
 pipe-heads-1 = Pipe
 
 # Heads of the pipe table.
-pipe-heads-2 = Outside
+pipe-heads-2 = Verdict
 
 # Heads of the pipe table.
 pipe-heads-3 = Fill
@@ -1383,7 +1383,7 @@ pipe-heads-4 = Rests
 pipe-heads-5 = Air gap
 
 # Heads of the pipe table.
-pipe-heads-6 = Verdict
+pipe-heads-6 = Outside
 
 # Heads of the nutrient table.
 nutrient-heads-1 = Nutrient
@@ -1490,7 +1490,7 @@ harvest-missing = Followed for { $days ->
 # Under the volume that is left. `use_per_mass`: with its unit, such as 20 L/kg.
 left-uses = The crop draws { $each } a plant, { $use_per_mass } of fresh heads. Moist air gap { $gap }.
 
-# The whole result, read aloud and copied as a text. mark: fill-below-rim; doses: a list such as 12 g blend, or 5 salts; harvest: a date or harvest-not-reached.
+# The whole result, read aloud and copied as a text. mark: fill-below-rim; doses: a list such as 12 g of 10-8-22 blend, or 5 salts; harvest: a date or harvest-not-reached.
 result-told = Fill { $volume }, to { $mark }. Dissolve { $doses }. Harvest: { $harvest }. Left: { $left }.
 
 # A day of the season and its date.
@@ -1623,8 +1623,8 @@ change-made = Changed: { $change }.
 
 ## doses
 
-# What is measured out; begins with a small letter, as it stands after an amount.
-material-blend = blend
+# What is measured out; begins with a small letter, as it stands after an amount. grade: 10-8-22.
+material-blend = { $grade } blend
 
 # What is measured out.
 material-stock-a = stock A
@@ -1641,8 +1641,8 @@ material-calcium-nitrate-tetrahydrate = calcium nitrate tetrahydrate
 # What is measured out.
 material-magnesium-sulfate = magnesium sulfate heptahydrate (Epsom salt)
 
-# An amount and what is measured out: 8 g blend. Several are joined by +.
-dose-of = { $dose } { $material }
+# An amount and what is measured out: 8 g of 10-8-22 blend. Several are joined by +.
+dose-of = { $dose } of { $material }
 
 # In place of a list that would be long: how many salts are weighed.
 salts-in-all = { $count } salts
@@ -1650,7 +1650,7 @@ salts-in-all = { $count } salts
 # count is two or more.
 all-doses-as-often = { $count } containers take { $count } times as much.
 
-# count is two or more. doses: 16 g blend + 20 mL stock A.
+# count is two or more. doses: 16 g of 10-8-22 blend + 20 mL of stock A.
 all-doses = { $count } containers take { $doses }.
 
 # Under the doses of one container, all with units but pH.
@@ -2010,7 +2010,7 @@ working-parts-4 = How sure
 # What the fill is worked out from. level: of the solution above the floor; immersion: of the pots; depth: of the solution alone.
 inputs-fill = Your measures of container, cover and pots. With everything in place the solution stands { $level } above the floor and the pots { $immersion } deep in it; without them the same { $volume } stand { $depth } deep.
 
-# raw, solution: their electrical conductivity, with its unit; doses: a list such as 12 g blend + 8 g calcium nitrate, or 5 salts.
+# raw, solution: their electrical conductivity, with its unit; doses: a list such as 12 g of 10-8-22 blend + 8 g of calcium nitrate, or 5 salts.
 inputs-dose = { $volume } of solution, raw water of { $raw }, and the strength you asked for; the solution then reads { $solution } with { $nitrogen } nitrogen. That takes { $doses }.
 
 # light: with its unit, mol/m².
@@ -2283,7 +2283,7 @@ card-prepare-pots = { $plants ->
 }
 
 # A part of a stock solution, as in "100 g/L calcium nitrate"; parts stand in a row with "+".
-card-stock-part = { $strength } { $material }
+card-stock-part = { $strength } of { $material }
 
 # A stock solution and its parts.
 card-stock = { $stock }: { $parts }.

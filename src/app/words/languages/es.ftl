@@ -1140,7 +1140,7 @@ mixtures = Las dos soluciones madre juntas, sin diluir
 
 pipe-heads-1 = Tubo
 
-pipe-heads-2 = Exterior
+pipe-heads-2 = Evaluación
 
 pipe-heads-3 = Llenado
 
@@ -1148,7 +1148,7 @@ pipe-heads-4 = Descansa
 
 pipe-heads-5 = Espacio de aire
 
-pipe-heads-6 = Evaluación
+pipe-heads-6 = Exterior
 
 nutrient-heads-1 = Nutriente
 
@@ -1321,7 +1321,7 @@ change-made = Cambio hecho: { $change }.
 
 ## doses
 
-material-blend = mezcla
+material-blend = mezcla { $grade }
 
 material-stock-a = solución madre A
 
