@@ -162,7 +162,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .child(
                     el("section")
                         .child(el("h3").child(words::card_watch()))
-                        .child(el("ul").child(list(words::watch_lines(units).to_vec()))),
+                        .child(el("ul").child(list(words::watch_lines(outcome, units)))),
                 )
                 .child(
                     el("section")
@@ -204,7 +204,7 @@ fn amount(outcome: &Outcome, units: UnitSystem) -> (usize, usize) {
     let lists = [
         words::card_prepare(outcome, units),
         words::card_mix(outcome, units),
-        words::watch_lines(units).to_vec(),
+        words::watch_lines(outcome, units),
         cautions,
     ];
     let letters = lists

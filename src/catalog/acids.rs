@@ -11,7 +11,7 @@ use crate::science::units::{
 use record::{WATER, record};
 
 keyed! {
-    /// An acid, sold as a solution in water.
+    /// An acid, sold as a solution in water, or as a powder.
     Acid {
         /// Nitric acid: brings nitrate.
         Nitric = "nitric_acid",
@@ -64,8 +64,8 @@ impl Acid {
         record(self).composition
     }
 
-    /// Mass of acid per mass of the solution that is usually sold (a ratio): common practice, no
-    /// source. The label decides.
+    /// Mass of acid per mass of what is usually sold (a ratio), a solution, or of citric acid the
+    /// dry powder: common practice, no source. The label decides.
     pub fn usual_strength(self) -> Ratio {
         Ratio::new::<ratio::percent>(record(self).usual)
     }
@@ -229,9 +229,11 @@ mod tests {
             for pair in record.densities.windows(2) {
                 assert!(pair[0].0 < pair[1].0 && pair[0].1 < pair[1].1, "{acid:?}");
             }
-            assert!(acid.density(acid.usual_strength()).is_ok());
             assert!(acid.density(acid.highest_strength()).is_ok());
-            assert!(acid.usual_strength() <= acid.highest_strength());
+            // A powder is weighed: no table of solutions holds it.
+            let powder = acid.usual_strength() == Ratio::new::<percent>(100.0);
+            assert_eq!(powder, acid == Acid::Citric);
+            assert_eq!(acid.density(acid.usual_strength()).is_err(), powder);
         }
     }
 

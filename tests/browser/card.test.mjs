@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { HARD, metric, open } from "./chemistry.mjs";
+import { solved } from "./command.mjs";
 import { dense } from "./print.mjs";
 import { EXAMPLES } from "./screen.mjs";
 
@@ -62,3 +63,14 @@ for (const example of EXAMPLES) {
     await assertOnePage(screen, "salts");
   });
 }
+
+test("the card says where the level should stand, every second week", async (t) => {
+  const screen = await open(t, "bucket");
+  const { weeks } = await solved(screen);
+  const line = (await screen.cardLines()).find((text) => text.startsWith("Once a week measure down from the rim."));
+  const said = [...line.matchAll(/day (\d+) ([\d.]+)\scm/g)].map(([, day, level]) => [Number(day), Number(level)]);
+  const wanted = weeks.filter(({ day }) => day > 0 && day % 14 === 0);
+  assert.deepEqual(said.map(([day]) => day), wanted.map(({ day }) => day));
+  // To a millimetre, as it is shown.
+  for (const [index, { below_rim_cm }] of wanted.entries()) assert.ok(Math.abs(said[index][1] - below_rim_cm) <= 0.051, line);
+});

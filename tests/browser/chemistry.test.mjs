@@ -77,10 +77,21 @@ for (const [acid, amount, name] of [
     assert.ok(Math.abs(after / before - 2) < 0.15, `${before}, then ${after}`);
 
     await screen.enter({ "fertilizer.acid": "none" });
-    assert.deepEqual([...(await doses(screen)).keys()], ["Blend"]);
+    assert.deepEqual([...(await doses(screen)).keys()], ["10\u20118\u201122 blend"]);
     assert.doesNotMatch((await screen.cardLines()).join("\n"), /acid/i);
   });
 }
+
+test("an acid is asked for where none is chosen, and a powder is taken for pure", async (t) => {
+  const screen = await open(t, "bucket", HARD);
+  await screen.goTo("fertilizer");
+  const said = screen.problem("fertilizer.acid");
+  const [, ph] = /^Without an acid the pH is ([\d.]+); 5\.3 to 7 suits/.exec(await said.innerText());
+  assert.ok(Number(ph) > 7);
+  await screen.enter({ "fertilizer.acid": "citric" });
+  await said.filter({ hasText: /^$/ }).waitFor({ state: "attached" });
+  assert.equal(await screen.field("fertilizer.acid_pct").inputValue(), "100");
+});
 
 test("where the solution is acid already, none is dosed and none is warned of", async (t) => {
   const screen = await open(t, "bucket", {
@@ -88,7 +99,7 @@ test("where the solution is acid already, none is dosed and none is warned of", 
     "fertilizer.acid": "nitric",
     "fertilizer.target_ph": "7",
   });
-  assert.deepEqual([...(await doses(screen)).keys()], ["Blend"]);
+  assert.deepEqual([...(await doses(screen)).keys()], ["10\u20118\u201122 blend"]);
   assert.equal((await saying(screen, /No acid is needed: the pH is/)).length, 1);
   assert.doesNotMatch((await screen.cardLines()).join("\n"), /acid/i);
 });
@@ -199,7 +210,7 @@ for (const example of ["covered_tank", "floating_boards"]) {
       assert.ok(Math.abs(plants / containers / each - 1) < 0.1, `${plants} heads in ${containers} containers`);
     }
     assert.match(rows[0][1], /^120 g\/L of calcium nitrate/);
-    assert.match(rows[1][1], /120 g\/L of 8-15-36 blend \+ 72 g\/L of magnesium sulfate/);
+    assert.match(rows[1][1], /120 g\/L of 8\u201115\u201136 blend \+ 72 g\/L of magnesium sulfate/);
     const saturation = heads.indexOf("Saturation index");
     for (const row of rows) assert.match(row[saturation], /^(–|(gypsum|calcium phosphate|lime) [−\d].*)$/);
 

@@ -88,7 +88,8 @@ function checkFigures({ fill, dose, harvest, left }, entries) {
 function gradeOf(entries) {
   const { enter } = entries["fertilizer.blend"];
   const copied = ["nitrogen_pct", "p2o5_pct", "k2o_pct"].map((line) => entries[`fertilizer.label.${line}`]?.shown);
-  return enter === "own" ? copied.join("-") : enter;
+  // With hyphens at which no line ends.
+  return (enter === "own" ? copied.join("-") : enter).replaceAll("-", "\u2011");
 }
 
 /** The table has every dose: those of the headline, or as many salts as it counts, each from the

@@ -158,6 +158,9 @@ test("a plan of one's own begins today", async (t) => {
   });
   assert.equal(await screen.field("crop.date").inputValue(), today);
   assert.equal(await screen.summary.count(), 0);
+  // Whoever begins has no seedlings: the day is that of sowing, and nothing is to be said against it.
+  assert.equal(await screen.field("crop.date_meaning").inputValue(), "seeding");
+  assert.equal(await screen.problem("crop.date").innerText(), "");
 });
 
 test("a date from the calendar is the date of the plan", async (t) => {
@@ -190,13 +193,16 @@ test("the glossary leads back to the step, and a sowing day far off is said", as
     return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
   };
   const said = screen.page.locator("#crop-date-problem").filter({ hasText: "more than a month away" });
-  // The date is of transplanting; sowing is earlier by the age of the seedlings. Days away from the limit of
-  // 31, whatever the hour.
-  const age = Number(await screen.field("crop.seedling_age_days").inputValue());
-  await screen.field("crop.date").fill(day(age + 40));
-  await said.waitFor();
-  await screen.field("crop.date").fill(day(age + 29));
-  await said.waitFor({ state: "hidden" });
+  // Days away from the limit of 31, whatever the hour. Of transplanting, sowing is earlier by the age of
+  // the seedlings.
+  for (const meaning of ["seeding", "transplanting"]) {
+    await screen.enter({ "crop.date_meaning": meaning });
+    const age = meaning === "seeding" ? 0 : Number(await screen.field("crop.seedling_age_days").inputValue());
+    await screen.field("crop.date").fill(day(age + 40));
+    await said.waitFor();
+    await screen.field("crop.date").fill(day(age + 29));
+    await said.waitFor({ state: "hidden" });
+  }
 });
 
 test("the form that was waited for takes the focus from nobody who is already typing", async (t) => {

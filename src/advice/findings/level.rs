@@ -43,8 +43,9 @@ pub(super) fn water(list: &mut List, fill: &Fill, season: &SeasonOutcome) {
         );
     }
     let (low_l, high_l) = PER_PLANT_L;
+    // More than usual costs water and salts; whether the air gap opens in time is judged by itself.
     list.judge(
-        (low_l..=high_l).contains(&fill.per_plant_l),
+        fill.per_plant_l >= low_l,
         Fact::PerPlant {
             volume_l: fill.per_plant_l,
             low_l,

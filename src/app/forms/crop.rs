@@ -33,12 +33,12 @@ pub fn crop_form() -> Node {
         .child(group(
             words::group_dates(),
             several()
-                .child(date_field(Field::Date))
                 .child(choice_field::<DateMeaning>(
                     Field::DateMeaning,
                     |plan| &plan.crop.date_meaning,
                     |plan, meaning| plan.crop.date_meaning = Pick::Known(meaning),
                 ))
+                .child(date_field(Field::Date))
                 .child(number_field(Field::SeedlingAge)),
         ))
         .child(group(

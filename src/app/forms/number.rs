@@ -226,6 +226,12 @@ fn message(note: Note, field: Field, units: UnitSystem) -> Option<Node> {
                 .child(words::problem_text(&problem, units)),
         );
     }
+    if field == Field::Acid
+        && let Some([ph, low, high]) = app().ph_without_acid()
+    {
+        let text = words::acid_wanted_text(ph, low, high);
+        return Some(el("span").class("care").child(text));
+    }
     if field == Field::Date && app().sowing_is_past() {
         return Some(el("span").class("care").child(words::sowing_past()));
     }

@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, button, el, live};
+use crate::app::browser::dom::{Node, button, el, given, live};
 
-use crate::advice::Outcome;
+use crate::advice::{Outcome, Weight};
 use crate::app::state::app;
 use crate::app::words::Worked;
 use crate::app::{browser, words};
@@ -85,6 +85,33 @@ pub fn headline() -> Node {
                 .child(el("dd").class("meaning").child(live(of(words::left_more))))
                 .child(el("dd").child(working(Worked::Water))),
         )
+}
+
+/// The way to the cautions, which stand further down.
+pub fn cautions_below() -> Node {
+    let app = app();
+    let count = Memo::new(move |_| {
+        app.listed_with(|outcome| {
+            let all = outcome.as_ref().into_iter().flat_map(|it| &it.findings);
+            all.filter(|finding| matches!(finding.weight, Weight::Stop | Weight::Caution))
+                .count()
+        })
+    });
+    given(
+        move || count.get() > 0,
+        move || {
+            el("p").class("cautions-below").child(
+                el("a")
+                    .attr("href", "#findings")
+                    .on_event("click", |event| {
+                        // The address holds the plan.
+                        event.prevent_default();
+                        browser::focus_soon("findings");
+                    })
+                    .child(live(move || words::cautions_count(count.get()))),
+            )
+        },
+    )
 }
 
 /// The bar at the foot of a phone: the result at a glance, and the way to it.

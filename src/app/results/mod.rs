@@ -64,6 +64,7 @@ pub fn results() -> Node {
                 .class("figures")
                 .class_live("stale", move || app.has_problems())
                 .child(headline::headline())
+                .child(headline::cautions_below())
                 .child(building::print_button())
                 .child(drawing())
                 .child(findings::findings())

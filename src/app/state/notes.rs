@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::{App, Latest};
 use crate::advice::{Fact, Finding};
-use crate::plan::{Field, Problem};
+use crate::plan::{AcidChoice, Field, Problem};
 
 /// What is to be said of a field that is not wrong.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -95,5 +95,21 @@ impl App {
                 }
             }
         });
+    }
+
+    /// The pH of a solution that wants an acid and gets none, with the lowest and the highest that
+    /// suit.
+    pub fn ph_without_acid(self) -> Option<[f64; 3]> {
+        let none = self.plan.with(|plan| {
+            plan.as_ref().and_then(|plan| plan.fertilizer.acid.known()) == Some(AcidChoice::None)
+        });
+        let of = |outcome: &Latest| {
+            let findings = &outcome.as_ref()?.findings;
+            findings.iter().find_map(|finding| match finding.fact {
+                Fact::Ph { ph, low, high } if ph > high => Some([ph, low, high]),
+                _ => None,
+            })
+        };
+        self.listed_with(of).filter(|_| none)
     }
 }

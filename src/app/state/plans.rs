@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::{App, Deleted, Step};
 use crate::app::{browser, words};
-use crate::plan::{Entry, Example, Kept, Plan};
+use crate::plan::{DateMeaning, Entry, Example, Kept, Pick, Plan};
 
 impl App {
     /// Adds plans, less those that are kept already.
@@ -92,7 +92,9 @@ impl App {
         let mut plan = Example::Bucket.plan();
         plan.choose_sizes(self.units.get_untracked());
         name.clone_into(&mut plan.name);
+        // Whoever begins has no seedlings yet.
         plan.crop.date = Entry::from(browser::today().as_str());
+        plan.crop.date_meaning = Pick::Known(DateMeaning::Seeding);
         self.add(plan);
     }
 

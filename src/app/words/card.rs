@@ -78,7 +78,8 @@ pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
 /// How to mix one container: half the water first; calcium apart from sulfate and phosphate until
 /// dilute; acid last.
 pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
-    let mut lines = vec![card_mix_half().to_owned()];
+    let raw = outcome.fertilizer.raw_water_ec_ms_per_cm;
+    let mut lines = vec![card_mix_half(&show(Dimension::Conductivity, raw, units))];
     let doses = &outcome.fertilizer.doses;
     let acid = |item: &&Dose| matches!(item.material, Material::Acid(_));
     let salts: Vec<&Dose> = doses.iter().filter(|item| !acid(item)).collect();
@@ -195,17 +196,38 @@ pub fn card_expect(outcome: &Outcome, units: UnitSystem) -> String {
     .text()
 }
 
-/// What to watch for; the same for every plan.
-pub fn watch_lines(units: UnitSystem) -> [String; 4] {
+/// What to watch for: the level as it should fall, and what is the same for every plan.
+pub fn watch_lines(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
+    /// Two weeks.
+    const APART: u32 = 14;
+    /// Weeks beyond which a card has no room.
+    const MOST: usize = 5;
+    let told = |day: u32| day > 0 && day.is_multiple_of(APART);
+    let readings = outcome
+        .weeks
+        .iter()
+        .filter(|reading| told(reading.day))
+        .take(MOST);
+    let levels: Vec<String> = readings
+        .map(|reading| {
+            WatchLevel {
+                day: &reading.day.to_string(),
+                level: &show(Dimension::Length, reading.below_rim_cm, units),
+            }
+            .text()
+        })
+        .collect();
     // What mosquitoes pass, in the sizes that meshes are sold by.
     let gap = match units {
         UnitSystem::Metric => show(Dimension::SmallLength, 1.0, units),
         UnitSystem::UsCustomary => format!("1/16\u{a0}{}", unit("in")),
     };
-    [
+    let weekly = (!levels.is_empty()).then(|| watch_lines_5(&levels.join(", ")));
+    let always = [
         watch_lines_1(&gap),
         watch_lines_2().to_owned(),
         watch_lines_3().to_owned(),
         watch_lines_4().to_owned(),
-    ]
+    ];
+    weekly.into_iter().chain(always).collect()
 }

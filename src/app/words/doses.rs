@@ -49,11 +49,11 @@ fn beside(text: String, millilitres: f64, units: UnitSystem) -> String {
 /// What is measured out.
 pub fn material(material: &Material) -> String {
     match material {
-        Material::Blend(Grade(shares)) => material_blend(
-            &shares
-                .map(|share| rounded(share.get::<percent>(), 3))
-                .join("-"),
-        ),
+        Material::Blend(Grade(shares)) => {
+            let numbers = shares.map(|share| rounded(share.get::<percent>(), 3));
+            // No line ends at these hyphens.
+            material_blend(&numbers.join("\u{2011}"))
+        }
         Material::StockA => material_stock_a().to_owned(),
         Material::StockB => material_stock_b().to_owned(),
         Material::CalciumNitrateDoubleSalt => {

@@ -1,6 +1,7 @@
 //! Labels of the fields, and how to measure what they ask for.
 
 use super::figures::show;
+use super::findings::fine;
 use super::say::*;
 use crate::plan::{Dimension, Field, UnitSystem};
 
@@ -275,4 +276,14 @@ pub fn hint(field: Field, units: UnitSystem) -> String {
         _ => "",
     }
     .to_owned()
+}
+
+/// Under the list of acids, where none is chosen and the pH is high.
+pub fn acid_wanted_text(ph: f64, low: f64, high: f64) -> String {
+    AcidWanted {
+        ph: &fine(ph),
+        low: &fine(low),
+        high: &fine(high),
+    }
+    .text()
 }

@@ -55,12 +55,15 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             volume_l,
             low_l,
             high_l,
-        } => FindingPerPlant {
-            volume: &volume(volume_l),
-            low: &volume(low_l),
-            high: &volume(high_l),
+        } => {
+            let usual = FindingPerPlant {
+                volume: &volume(volume_l),
+                low: &volume(low_l),
+                high: &volume(high_l),
+            };
+            let more = (volume_l > high_l).then(|| finding_per_plant_more().to_owned());
+            sentences([Some(usual.text()), more])
         }
-        .text(),
         Fact::Immersion {
             immersion_cm,
             low_cm,

@@ -9,6 +9,11 @@ use crate::season::MajorNutrient;
 use super::doses::doses_line;
 use super::findings::fine;
 
+/// The way to the cautions.
+pub fn cautions_count(count: usize) -> String {
+    cautions_below(&count.to_string())
+}
+
 /// Heading of the checks that passed.
 pub fn passed(count: usize) -> String {
     checks_passed(&count.to_string())
@@ -73,6 +78,7 @@ pub fn harvest_more(outcome: &Outcome, units: UnitSystem) -> String {
     match season.harvest_day {
         Some(day) => HarvestAfter {
             days: &day.to_string(),
+            planted: &date(&outcome.calendar.transplanting),
             head,
         }
         .text(),

@@ -123,7 +123,8 @@ pub(super) const fn record(acid: Acid) -> Record {
             Record {
                 formula,
                 composition,
-                usual: 50.0,
+                // A powder, without crystal water.
+                usual: 100.0,
                 densities: &[
                     WATER,
                     (10.0, 1.0402),

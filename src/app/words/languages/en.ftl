@@ -138,7 +138,7 @@ example-floating-boards = Boards that float, then rest
 example-more-bottle = { $units ->
     [us] 1 gallon
    *[metric] 4 litres
-}, a net pot in the neck, a porch in mild humid weather.
+}, a net pot in the neck, under a clear roof in mild humid weather.
 
 example-more-bucket = { $units ->
     [us] 5 gallons
@@ -453,9 +453,9 @@ crop-kind-coriander = Coriander (not validated)
 crop-kind-parsley = Parsley (not validated)
 
 # What stands between the sky and the plants.
-shelter-rain-cover = Outdoors under a clear roof, open sides
+shelter-rain-cover = Clear roof, open sides
 
-shelter-porch = Porch or veranda under a solid roof
+shelter-porch = Porch under a solid roof
 
 shelter-plastic-shelter = Tunnel or house of plastic film
 
@@ -474,7 +474,7 @@ climate-choice-temperate-spring = Temperate, spring
 
 climate-choice-maritime-summer = Cool coast, summer
 
-climate-choice-mild-humid-coast = Mild humid coast, a porch
+climate-choice-mild-humid-coast = Mild humid coast
 
 climate-choice-tropical-lowland = Tropical lowland, hot and humid
 
@@ -942,7 +942,7 @@ label-crop-kind = Crop
 label-pattern = Pattern of the holes
 
 # Before `date-meaning-transplanting` or `date-meaning-seeding`.
-label-date-meaning = The date is the day of
+label-date-meaning = The date below is the day of
 
 label-dosing = How you measure out
 
@@ -1044,7 +1044,7 @@ hint-target-head = Fresh, cut above the pot. { $low } to { $high } is usual for 
 
 hint-growth-factor = Start with { $start }. 1 is the published growth model, which grows faster than crops do without pumps.
 
-hint-water-factor = Start with 1. A crop that was followed teaches a better one.
+hint-water-factor = Start with 1. A notebook kept of one crop gives a better one.
 
 hint-people = Leave empty if you do not plant every week.
 
@@ -1068,7 +1068,10 @@ hint-water-nitrate = Where the report gives nitrate as N, enter { $factor } time
 
 hint-acid = Only where the pH would be too high. Never with unknown drain or battery acids.
 
-hint-acid-strength = From the bottle's label.
+# Under the list of acids, where none is chosen and the pH is high.
+acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. Citric acid is the easiest to handle. Or take rain water.
+
+hint-acid-strength = From the label. Dry citric acid powder is 100%, or 91% with crystal water.
 
 hint-target-ph = { $low } to { $high } suits leafy greens.
 
@@ -1268,11 +1271,11 @@ unusual-value = Unusual. Most are between { $low } and { $high }. Look again.
 
 event-planted = Seedlings go onto the solution
 
-event-pot-foot-leaves = The level leaves the foot of the pots; water roots carry on
+event-pot-foot-leaves = The level falls below the pots; the water roots carry on
 
 event-boards-rest = The boards come to rest on the pipes; the air gap opens
 
-event-target-reached = Heads reach the mass to harvest at
+event-target-reached = Heads are ready to harvest
 
 event-used-up = The solution is used up
 
@@ -1454,6 +1457,12 @@ checks-passed = { $count ->
        *[other] { $count } checks passed
     }
 
+# Link under the large figures, to the cautions of the plan.
+cautions-below = { $count ->
+    [one] One caution: see the checks below
+   *[other] { $count } cautions: see the checks below
+}
+
 # The fill mark: under Fill to, on the card, and within other sentences.
 fill-below-rim = { $length } below the rim
 
@@ -1479,7 +1488,7 @@ harvest-not-reached = Not reached
 harvest-after = { $days ->
     [one] 1 day
    *[other] { $days } days
-} after planting, heads of about { $head }.
+} after planting on { $planted }, heads of about { $head }.
 
 # Where there is no harvest. head: mass of one.
 harvest-missing = Followed for { $days ->
@@ -1547,7 +1556,7 @@ mark-fill = fill mark
 
 mark-air = moist air
 
-mark-never-above = never above
+mark-never-above = refill limit
 
 curve-level = Level
 
@@ -1684,6 +1693,9 @@ finding-not-reached = Heads reach only about { $head } in { $days } days. More l
 
 finding-per-plant = { $volume } of solution for each plant; { $low } to { $high } before planting is usual.
 
+# After the one before, where there is more.
+finding-per-plant-more = More does no harm, it only costs water and fertilizer.
+
 finding-immersion = The lowest { $immersion } of each pot stands in the solution at planting; { $low } to { $high } is usual.
 
 finding-pots-hang-above = The pots hang { $by } above the solution at planting, so the medium stays dry. Fill higher or use deeper pots.
@@ -1724,7 +1736,7 @@ finding-strong-at-end = The solution gets strong: about { $ec } at the end. Abov
 finding-strong-start = Start at { $start } at the most, or give more solution to each plant.
 
 # In place of the one before, where no such start is known.
-finding-strong-weaker = Start weaker, or give more solution to each plant.
+finding-strong-weaker = More solution for each plant, more light or smaller heads help.
 
 finding-urea = { $share } of the nitrogen is urea. It feeds slowly in still solution and a meter does not see it. Prefer a blend with nitrate.
 
@@ -1737,7 +1749,7 @@ finding-open-water = Small children can drown in a few { $units ->
    *[metric] centimetres
 } of water. Keep the tank covered and fenced off, and never leave children alone with it.
 
-finding-salts = Keep fertilizer and solution out of reach of children and animals, closed and named. Follow the product's label. Wash hands after mixing.
+finding-salts = Keep fertilizer and solution closed, labelled and out of reach of children and animals. Follow the product's label. Wash hands after mixing.
 
 finding-electricity = Lamps and cords near water: use gear made for wet places on an outlet with a safety cut-out (RCD, GFCI), well above the tank; let cords loop down below the outlet, so that drips fall off; and let a licensed person wire it.
 
@@ -1774,7 +1786,7 @@ finding-stock-weaker = Make it at most { $share }% of this strength, and pour mo
 finding-fitting-strength = In this climate a charge of { $low } to { $high } ends neither starved nor salty.
 
 # low and high: EC.
-finding-no-fitting-strength = No single strength fits: below { $low } a nutrient runs short, above { $high } the end gets salty. Give each plant more solution.
+finding-no-fitting-strength = No single strength fits: below { $low } a nutrient runs short, above { $high } the end gets salty. Fewer plants in the container mend both.
 
 # nutrient: symbol of an element. form: nitrate, ammonium or nothing. reached and target: mg/L.
 finding-target-missed = The salts on the shelf miss { $nutrient }{ $form ->
@@ -1792,15 +1804,15 @@ finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
 finding-ph-low = Pure water does not hold the pH steady: some tap water in it brings the pH up, and it rises as the crop feeds.
 
 # After it, where the pH is high.
-finding-ph-high = Rain water or a little acid brings it down; see the fertilizer step.
+finding-ph-high = Rain water or a little acid brings it down: choose one in the fertilizer step.
 
 finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
 # After the one before.
-finding-ph-steady = With { $steady } of the nitrogen as ammonium instead of { $now } it would hold.
+finding-ph-steady = A fertilizer with { $steady } of its nitrogen as ammonium would hold it; this one has { $now }.
 
 # After the two before: the pH.
-finding-ph-measure = Measure it now and then.
+finding-ph-measure = Nothing to do before planting; young leaves that turn yellow are the sign to measure it.
 
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
@@ -2241,7 +2253,7 @@ card-dates-heading = Dates
 card-rule = Never raise the level
 
 # The rule.
-card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; water poured in later drowns them. Keep rain out. If water must be added, never above the level it has fallen to just then.
+card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, add a little at a time, only as much as was drunk since the day before.
 
 # Heading.
 card-watch = Watch for
@@ -2263,6 +2275,12 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 
 # What to watch for; the same for every plan.
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
+
+# What to watch for; levels: a list such as day 14 3 cm, day 28 9 cm.
+watch-lines-5 = Once a week measure down from the rim. Expected: { $levels }. Much lower: write it down, and harvest early if it runs out.
+
+# A day and how far the level is below the rim then.
+watch-level = day { $day } { $level }
 
 # Under "Prepare", for a tank with boards that rest on pipes.
 card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.
@@ -2298,7 +2316,7 @@ card-mark-more = { $depth } above the floor, { $volume } in all. Mark it before 
 } go in; the pots then stand { $immersion } deep in the solution.
 
 # First step of mixing.
-card-mix-half = Fill about halfway with clean water.
+card-mix-half = Fill about halfway with the water of the plan (EC { $ec }).
 
 # Step of mixing, with one fertilizer.
 card-mix-only = Weigh { $dose } of { $material }. Stir it into a jug of water until clear, then pour it in.
@@ -2322,10 +2340,10 @@ card-mix-second-jug = In a second jug, only after that: { $salts }.
 card-mix-fill = Fill to the mark and stir.
 
 # Step of mixing.
-card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }.
+card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }. Without a meter or pH paper leave it out.
 
 # Last step of mixing.
-card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference } and pH about { $ph } are expected. Correct it now; later it cannot be corrected.
+card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference } and pH about { $ph } are expected. Correct it now, before planting.
 
 # Before a date.
 card-date-sow = Sow
@@ -3423,7 +3441,7 @@ term-water-roots = Water roots
 # Its meaning.
 term-water-roots-meaning = Roots in the solution. They drink and feed, and have to keep up with the falling level.
 
-term-never-above = Never above
+term-never-above = Refill limit
 
 # Its meaning.
 term-never-above-meaning = The highest level that a top-up may reach: above it are air roots.
@@ -4613,7 +4631,7 @@ level-key-4 = Fill mark
 level-key-5 = Underside of cover or boards at the end: the moist air gap lies below it
 
 # What stands in the picture, in the order of its marks.
-level-key-6 = Never above: air roots
+level-key-6 = Refill limit: air roots above it
 
 # Heads of the table.
 forecast-heads-1 = Eight seasons in ten:
@@ -4647,10 +4665,10 @@ back-to-plan = Back to the plan
 sowing-far = Sowing is more than a month away: today is { $today }.
 
 # The names of plans made from the ready ones. In English they are those of the ready plans, which keeps links short.
-example-name-bottle = Sandpiper School: a bottle on the porch
+example-name-bottle = Sandpiper School: bottle
 
-example-name-bucket = Sandpiper School: three heads in a bucket
+example-name-bucket = Sandpiper School: bucket
 
-example-name-covered-tank = Sandpiper School: the covered tank
+example-name-covered-tank = Sandpiper School: covered tank
 
-example-name-floating-boards = Sandpiper School: the long tank with boards
+example-name-floating-boards = Sandpiper School: tank with boards

@@ -105,7 +105,7 @@ example-floating-boards = Placas que flotan y luego descansan
 example-more-bottle = { $units ->
     [us] 1 galón
    *[metric] 4 litros
-}, una maceta de rejilla en el cuello, en un porche con clima templado y húmedo.
+}, una maceta de rejilla en el cuello, bajo un techo transparente con clima templado y húmedo.
 
 example-more-bucket = { $units ->
     [us] 5 galones
@@ -385,7 +385,7 @@ climate-choice-temperate-spring = Templado, primavera
 
 climate-choice-maritime-summer = Costa fresca, verano
 
-climate-choice-mild-humid-coast = Costa templada y húmeda, un porche
+climate-choice-mild-humid-coast = Costa templada y húmeda
 
 climate-choice-tropical-lowland = Trópico bajo, caluroso y húmedo
 
@@ -792,7 +792,7 @@ label-crop-kind = Cultivo
 
 label-pattern = Disposición de los agujeros
 
-label-date-meaning = La fecha indica
+label-date-meaning = La fecha de abajo indica
 
 label-dosing = Cómo mide el fertilizante
 
@@ -878,7 +878,7 @@ hint-target-head = En fresco, con la planta cortada por encima de la maceta. Lo 
 
 hint-growth-factor = Empiece con { $start }. El 1 corresponde al modelo de crecimiento publicado, que va más rápido que los cultivos sin bombas.
 
-hint-water-factor = Empiece con 1. Un cultivo seguido en un cuaderno enseña uno mejor.
+hint-water-factor = Empiece con 1. El cuaderno de un cultivo da uno mejor.
 
 hint-people = Déjelo vacío si no planta cada semana.
 
@@ -902,7 +902,9 @@ hint-water-nitrate = Si el análisis da el nitrato como N, anote { $factor } vec
 
 hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos desconocidos, ni de destapar desagües ni de batería.
 
-hint-acid-strength = De la etiqueta del envase.
+acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. El ácido cítrico es el más fácil de manejar. O use agua de lluvia.
+
+hint-acid-strength = De la etiqueta. El ácido cítrico en polvo seco es de 100 %, o de 91 % con agua de cristalización.
 
 hint-target-ph = De { $low } a { $high } conviene a las hortalizas de hoja.
 
@@ -1197,6 +1199,11 @@ checks-passed = { $count ->
        *[other] { $count } comprobaciones superadas
     }
 
+cautions-below = { $count ->
+    [one] Una advertencia: vea las comprobaciones
+   *[other] { $count } advertencias: vea las comprobaciones
+}
+
 fill-below-rim = { $length } por debajo del borde
 
 fill-deep = { $depth } de profundidad, antes de colocar las { $parts ->
@@ -1215,7 +1222,7 @@ harvest-not-reached = No se alcanza
 harvest-after = { $days ->
         [one] Un día
        *[other] { $days } días
-    } después del trasplante, con plantas de alrededor de { $head }.
+    } después del trasplante el { $planted }, con plantas de alrededor de { $head }.
 
 harvest-missing = Tras { $days ->
         [one] un día
@@ -1267,7 +1274,7 @@ mark-fill = llenado
 
 mark-air = aire húmedo
 
-mark-never-above = no rebasar
+mark-never-above = límite al reponer
 
 curve-level = Nivel
 
@@ -1363,6 +1370,8 @@ finding-not-reached = En { $days } días las plantas solo llegan a pesar alreded
 
 finding-per-plant = { $volume } de solución por planta; lo habitual antes del trasplante es de { $low } a { $high }.
 
+finding-per-plant-more = Más no hace daño: solo cuesta agua y fertilizante.
+
 finding-immersion = Al trasplantar, cada maceta queda sumergida { $immersion } en la solución; lo habitual es de { $low } a { $high }.
 
 finding-pots-hang-above = Al trasplantar, las macetas cuelgan { $by } por encima de la solución y el sustrato queda seco. Llene más o use macetas más profundas.
@@ -1397,7 +1406,7 @@ finding-strong-at-end = La solución se concentra mucho: alrededor de { $ec } al
 
 finding-strong-start = Empiece con { $start } como máximo o dé más solución a cada planta.
 
-finding-strong-weaker = Empiece con menos concentración o dé más solución a cada planta.
+finding-strong-weaker = Ayuda dar más solución a cada planta, más luz o cosechar plantas más pequeñas.
 
 finding-urea = El { $share } del nitrógeno es urea. En una solución quieta alimenta despacio y el medidor no la detecta. Prefiera una mezcla con nitrato.
 
@@ -1437,7 +1446,7 @@ finding-stock-weaker = Prepárela como máximo al { $share }% de esta concentrac
 
 finding-fitting-strength = En este clima, con una carga de { $low } a { $high } no faltan nutrientes ni sobra sal al final.
 
-finding-no-fitting-strength = No hay una concentración que sirva: por debajo de { $low } falta algún nutriente; por encima de { $high } hay demasiada sal al final. Dé más solución a cada planta.
+finding-no-fitting-strength = No hay una concentración que sirva: por debajo de { $low } falta algún nutriente; por encima de { $high } hay demasiada sal al final. Con menos plantas en el recipiente se evitan ambas cosas.
 
 finding-target-missed = Las sales disponibles no cumplen la receta en { $nutrient }{ $form ->
     [nitrate] {" en forma de nitrato"}
@@ -1451,13 +1460,13 @@ finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les convie
 
 finding-ph-low = El agua pura no amortigua el pH: una parte de agua de la llave lo sube, y también sube a medida que el cultivo se alimenta.
 
-finding-ph-high = El agua de lluvia o un poco de ácido lo baja; vea el paso del fertilizante.
+finding-ph-high = El agua de lluvia o un poco de ácido lo baja: elija uno en el paso del fertilizante.
 
 finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
-finding-ph-steady = Con el { $steady } del nitrógeno en forma de amonio, en vez del { $now }, se mantendría estable.
+finding-ph-steady = Lo mantendría un fertilizante con el { $steady } de su nitrógeno en forma de amonio; este tiene el { $now }.
 
-finding-ph-measure = Mídalo de vez en cuando.
+finding-ph-measure = No hay nada que hacer antes de trasplantar; si las hojas nuevas se ponen amarillas, mídalo.
 
 finding-no-acid-needed = No hace falta ácido: el pH ya es { $ph }.
 
@@ -1792,7 +1801,7 @@ card-dates-heading = Fechas
 
 card-rule = Nunca suba el nivel
 
-card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; el agua que se añade después las ahoga. No deje que entre lluvia. Si hay que reponer agua, nunca por encima del nivel al que haya bajado en ese momento.
+card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no alcanza, añada poco a poco, solo lo que las plantas bebieron desde el día anterior.
 
 card-watch = Vigile
 
@@ -1807,6 +1816,10 @@ watch-lines-2 = Agua verde: está entrando luz. Tape por donde entra.
 watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recuperan al atardecer, no se preocupe; si amanecen marchitas, revise las raíces.
 
 watch-lines-4 = Baba parda o mal olor en las raíces: saque la planta y lave el recipiente.
+
+watch-lines-5 = Una vez por semana mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo, y coseche antes si se acaba.
+
+watch-level = día { $day } { $level }
 
 card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; placas lavadas, tubos colocados y nivelados.
 
@@ -1833,7 +1846,7 @@ card-mark-more = { $depth } desde el fondo, { $volume } en total. Haga la marca 
    *[pots] las macetas
 }; después, las macetas quedan sumergidas { $immersion } en la solución.
 
-card-mix-half = Llene con agua limpia más o menos hasta la mitad.
+card-mix-half = Llene más o menos hasta la mitad con el agua del plan (CE { $ec }).
 
 card-mix-only = Pese { $dose } de { $material }. Disuelva todo en una jarra con agua, revolviendo hasta que quede transparente, y viértalo en el recipiente.
 
@@ -1849,9 +1862,9 @@ card-mix-second-jug = Solo después, haga lo mismo en una segunda jarra: { $salt
 
 card-mix-fill = Llene hasta la marca y revuelva.
 
-card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }.
+card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }. Sin medidor ni papel de pH, no lo añada.
 
-card-mix-measure = Mida, si tiene medidor: se espera una CE de { $ec } a { $reference } y un pH de { $ph }, más o menos. Corrija ahora; más tarde ya no se puede.
+card-mix-measure = Mida, si tiene medidor: se espera una CE de { $ec } a { $reference } y un pH de { $ph }, más o menos. Corrija ahora, antes de trasplantar.
 
 card-date-sow = Sembrar
 
@@ -2782,7 +2795,7 @@ term-water-roots = Raíces de agua
 
 term-water-roots-meaning = Raíces que están en la solución. Beben y se alimentan, y tienen que seguir el nivel que baja.
 
-term-never-above = No rebasar
+term-never-above = Límite al reponer
 
 term-never-above-meaning = El nivel más alto al que puede llegar una reposición: por encima están las raíces aéreas.
 
@@ -3656,7 +3669,7 @@ level-key-4 = Marca de llenado
 
 level-key-5 = Cara inferior de la cubierta o de las placas al final: debajo queda el espacio de aire húmedo
 
-level-key-6 = No rebasar: raíces aéreas
+level-key-6 = Límite al reponer: encima hay raíces aéreas
 
 forecast-heads-1 = Ocho de cada diez temporadas:
 
