@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { HARD, metric, open } from "./chemistry.mjs";
 import { solved } from "./command.mjs";
-import { dense } from "./print.mjs";
+import { dense, print } from "./print.mjs";
 import { EXAMPLES } from "./screen.mjs";
 
 const WORST = {
@@ -68,9 +68,24 @@ test("the card says where the level should stand, every second week", async (t) 
   const screen = await open(t, "bucket");
   const { weeks } = await solved(screen);
   const line = (await screen.cardLines()).find((text) => text.startsWith("Once a week measure down from the rim."));
-  const said = [...line.matchAll(/day (\d+) ([\d.]+)\scm/g)].map(([, day, level]) => [Number(day), Number(level)]);
+  const said = [...line.matchAll(/([\d.]+)\scm on day (\d+)/g)].map(([, level, day]) => [Number(day), Number(level)]);
   const wanted = weeks.filter(({ day }) => day > 0 && day % 14 === 0);
   assert.deepEqual(said.map(([day]) => day), wanted.map(({ day }) => day));
   // To a millimetre, as it is shown.
   for (const [index, { below_rim_cm }] of wanted.entries()) assert.ok(Math.abs(said[index][1] - below_rim_cm) <= 0.051, line);
 });
+
+// Spanish says it with more letters.
+for (const example of EXAMPLES) {
+  test(`${example}: the card in Spanish is one page too`, async (t) => {
+    const screen = await open(t, example, {}, { context: { locale: "es-ES" } });
+    for (const entries of [{}, { "fertilizer.acid": "citric" }, { "climate.shelter": "porch" }]) {
+      await screen.enter(entries);
+      await screen.page.locator(".print-button:enabled").waitFor();
+      for (const format of ["A4", "Letter"]) {
+        const { pages, file } = await print(screen.page, { format });
+        assert.equal(pages.length, 1, `${JSON.stringify(entries)}: pages of ${format}, ${file}`);
+      }
+    }
+  });
+}

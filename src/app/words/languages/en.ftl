@@ -537,7 +537,10 @@ vessel-choice-cut-bottle2 = { $units ->
 vessel-choice-bucket19 = { $units ->
     [us] 5 gal
    *[metric] 19 L
-} bucket
+} bucket ({ $units ->
+    [us] 5 1/2 gal
+   *[metric] 21 L
+} to the brim)
 
 vessel-choice-box45 = { $units ->
     [us] 12 gal
@@ -1069,7 +1072,7 @@ hint-water-nitrate = Where the report gives nitrate as N, enter { $factor } time
 hint-acid = Only where the pH would be too high. Never with unknown drain or battery acids.
 
 # Under the list of acids, where none is chosen and the pH is high.
-acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. Citric acid is the easiest to handle. Or take rain water.
+acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. Some rain water is the gentlest cure. Of the acids citric is the easiest to handle, but it fades as microbes eat it.
 
 hint-acid-strength = From the label. Dry citric acid powder is 100%, or 91% with crystal water.
 
@@ -2276,11 +2279,11 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 # What to watch for; the same for every plan.
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
-# What to watch for; levels: a list such as day 14 3 cm, day 28 9 cm.
+# What to watch for; levels: a list such as 3 cm on day 14, 9 cm on day 28.
 watch-lines-5 = Once a week measure down from the rim. Expected: { $levels }. Much lower: write it down, and harvest early if it runs out.
 
 # A day and how far the level is below the rim then.
-watch-level = day { $day } { $level }
+watch-level = { $level } on day { $day }
 
 # Under "Prepare", for a tank with boards that rest on pipes.
 card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.

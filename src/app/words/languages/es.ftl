@@ -443,7 +443,10 @@ vessel-choice-cut-bottle2 = Botella de { $units ->
 vessel-choice-bucket19 = Cubeta de { $units ->
     [us] 5 gal
    *[metric] 19 L
-}
+} ({ $units ->
+    [us] 5 1/2 gal
+   *[metric] 21 L
+} hasta el borde)
 
 vessel-choice-box45 = Caja de plástico de { $units ->
     [us] 12 gal
@@ -902,7 +905,7 @@ hint-water-nitrate = Si el análisis da el nitrato como N, anote { $factor } vec
 
 hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos desconocidos, ni de destapar desagües ni de batería.
 
-acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. El ácido cítrico es el más fácil de manejar. O use agua de lluvia.
+acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Lo más suave es mezclar agua de lluvia. De los ácidos, el cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
 
 hint-acid-strength = De la etiqueta. El ácido cítrico en polvo seco es de 100 %, o de 91 % con agua de cristalización.
 
@@ -1274,7 +1277,7 @@ mark-fill = llenado
 
 mark-air = aire húmedo
 
-mark-never-above = límite al reponer
+mark-never-above = no rebasar
 
 curve-level = Nivel
 
@@ -1819,7 +1822,7 @@ watch-lines-4 = Baba parda o mal olor en las raíces: saque la planta y lave el 
 
 watch-lines-5 = Una vez por semana mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo, y coseche antes si se acaba.
 
-watch-level = día { $day } { $level }
+watch-level = { $level } el día { $day }
 
 card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; placas lavadas, tubos colocados y nivelados.
 
@@ -2795,7 +2798,7 @@ term-water-roots = Raíces de agua
 
 term-water-roots-meaning = Raíces que están en la solución. Beben y se alimentan, y tienen que seguir el nivel que baja.
 
-term-never-above = Límite al reponer
+term-never-above = No rebasar
 
 term-never-above-meaning = El nivel más alto al que puede llegar una reposición: por encima están las raíces aéreas.
 
@@ -3669,7 +3672,7 @@ level-key-4 = Marca de llenado
 
 level-key-5 = Cara inferior de la cubierta o de las placas al final: debajo queda el espacio de aire húmedo
 
-level-key-6 = Límite al reponer: encima hay raíces aéreas
+level-key-6 = No rebasar: raíces aéreas
 
 forecast-heads-1 = Ocho de cada diez temporadas:
 
