@@ -240,7 +240,7 @@ save-set-aside = Save what was set aside
 set-aside-file = slackwater-set-aside.json
 
 # Under the question of a step.
-not-sure = Not sure of a figure? Leave it empty: a usual one stands in, and is named.
+not-sure = Not sure of a figure? Leave it as it stands, or empty: a usual one is then taken, and named.
 
 # Name of a copy of a plan.
 plan-copy-name = { $name } (copy)
@@ -380,9 +380,9 @@ salt-iron-dtpa = Iron chelate, DTPA
 salt-iron-eddha = Iron chelate, EDDHA
 
 # What the strength is set by.
-strength-by-conductivity = EC (needs a meter)
+strength-by-conductivity = EC (a meter can check it)
 
-strength-by-nitrogen = Nitrogen (needs a scale only)
+strength-by-nitrogen = Nitrogen (weighed, not checked)
 
 # Kind of calcium nitrate. The grade: 15.5-0-0.
 calcium-nitrate-double-salt = Granular, { $grade } with ammonium
@@ -1055,13 +1055,13 @@ hint-turnaround-days = Leave empty for 2 days.
 
 hint-label-nitrogen = Copy every line from the bag. What it does not list stays empty or 0.
 
-hint-target-conductivity = { $low } to { $high } mS/cm is usual for leafy greens in one charge. No meter? Choose nitrogen above: a scale is enough.
+hint-target-conductivity = { $low } to { $high } mS/cm is usual for leafy greens in one charge. The grams follow from it, with or without a meter.
 
 hint-target-nitrogen = 100 to 200 mg/L is usual for leafy greens.
 
-hint-raw-water-conductivity = Read it with the meter. Rain about { $rain }, many taps { $low } to { $high } mS/cm. No meter? Leave it empty.
+hint-raw-water-conductivity = Read it with the meter. Rain about { $rain }, many taps { $low } to { $high } mS/cm. No meter? Leave it as it stands.
 
-hint-water-kind = Not sure? Choose the tap, and leave its EC empty: a usual one stands in.
+hint-water-kind = Not sure? Choose the tap, and leave its EC as it stands.
 
 hint-water-alkalinity = From the report; where it gives bicarbonate, enter { $factor } times that.
 
@@ -2411,7 +2411,7 @@ calendar-boards-rest = Boards come to rest
 calendar-boards-rest-more = Moist air opens under the boards from now on. Do not top up.
 
 # Entry of the calendar.
-calendar-pots-leave = Pots hang above the solution
+calendar-pots-leave = Pots hang above the solution, as they should
 
 # More about that entry, in the calendar program.
 calendar-pots-leave-more = Water roots carry on. Do not top up: air roots drown.

@@ -176,7 +176,7 @@ save-set-aside = Guardar lo apartado
 
 set-aside-file = slackwater-apartado.json
 
-not-sure = ¿Tiene dudas sobre un dato? Déjelo vacío: se usa un valor habitual y se indica cuál.
+not-sure = ¿Tiene dudas sobre un dato? Déjelo como está, o vacío: se usa un valor habitual y se indica cuál.
 
 plan-copy-name = { $name } (copia)
 
@@ -299,9 +299,9 @@ salt-iron-dtpa = Quelato de hierro (DTPA)
 
 salt-iron-eddha = Quelato de hierro (EDDHA)
 
-strength-by-conductivity = CE (requiere un medidor)
+strength-by-conductivity = CE (se comprueba con un medidor)
 
-strength-by-nitrogen = Nitrógeno (basta una balanza)
+strength-by-nitrogen = Nitrógeno (se pesa, no se comprueba)
 
 calcium-nitrate-double-salt = Granulado, { $grade } con amonio
 
@@ -889,13 +889,13 @@ hint-turnaround-days = Déjelo vacío para usar 2 días.
 
 hint-label-nitrogen = Copie cada línea de la bolsa. Lo que no figura en ella queda vacío o en 0.
 
-hint-target-conductivity = Lo habitual para hortalizas de hoja con una sola carga es de { $low } a { $high } mS/cm. ¿No tiene medidor? Elija arriba nitrógeno: basta una balanza.
+hint-target-conductivity = Lo habitual para hortalizas de hoja con una sola carga es de { $low } a { $high } mS/cm. De ella resultan los gramos, tenga o no un medidor.
 
 hint-target-nitrogen = Lo habitual para hortalizas de hoja es de 100 a 200 mg/L.
 
-hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; el agua de la llave suele tener de { $low } a { $high } mS/cm. ¿No tiene medidor? Déjelo vacío.
+hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; el agua de la llave suele tener de { $low } a { $high } mS/cm. ¿No tiene medidor? Déjela como está.
 
-hint-water-kind = ¿Tiene dudas? Elija «De la llave» y deje la CE vacía: se usa un valor habitual.
+hint-water-kind = ¿Tiene dudas? Elija «De la llave» y deje la CE como está.
 
 hint-water-alkalinity = Del análisis; si da bicarbonato, anote { $factor } veces ese valor.
 
@@ -1911,7 +1911,7 @@ calendar-boards-rest = Las placas llegan a descansar
 
 calendar-boards-rest-more = Desde ahora se abre el espacio de aire húmedo bajo las placas. No añada nada.
 
-calendar-pots-leave = Las macetas cuelgan sobre la solución
+calendar-pots-leave = Las macetas cuelgan sobre la solución, como debe ser
 
 calendar-pots-leave-more = Las raíces de agua siguen trabajando. No añada nada: las raíces aéreas se ahogan.
 
