@@ -16,7 +16,7 @@ const DENSEST: usize = 13;
 const ALARM: usize = 4;
 /// Letters in its lists beyond which it is, whatever there are of them: one language says with more
 /// letters what another says with few.
-const MANY_LETTERS: usize = 1800;
+const MANY_LETTERS: usize = 1600;
 const MOST_LETTERS: usize = 3000;
 
 /// The card of the open plan.

@@ -1815,7 +1815,7 @@ finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $t
 finding-ph-steady = A fertilizer with { $steady } of its nitrogen as ammonium would hold it; this one has { $now }.
 
 # After the two before: the pH.
-finding-ph-measure = Nothing to do before planting; young leaves that turn yellow are the sign to measure it.
+finding-ph-measure = Nothing to do before planting; yellow young leaves are the sign to measure it.
 
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
