@@ -17,7 +17,7 @@ const MOST_BYTES = 200_000;
 
 await mkdir(FOLDER, { recursive: true });
 await onItsOwn(async (t) => {
-  const screen = await Screen.open(t, { viewport: { width: 1280, height: 1040 }, context: { locale: "en-GB" } });
+  const screen = await Screen.open(t, { viewport: { width: 1280, height: 1000 }, context: { locale: "en-GB" } });
   await screen.openExample("floating_boards");
   await screen.showDay(30);
   await screen.page.evaluate(() => {

@@ -78,8 +78,14 @@ pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
 /// How to mix one container: half the water first; calcium apart from sulfate and phosphate until
 /// dilute; acid last.
 pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
+    /// Below it a meter shows nothing worth a word.
+    const PURE_MS_PER_CM: f64 = 0.05;
     let raw = outcome.fertilizer.raw_water_ec_ms_per_cm;
-    let mut lines = vec![card_mix_half(&show(Dimension::Conductivity, raw, units))];
+    let mut lines = vec![if raw < PURE_MS_PER_CM {
+        card_mix_half_pure().to_owned()
+    } else {
+        card_mix_half(&show(Dimension::Conductivity, raw, units))
+    }];
     let doses = &outcome.fertilizer.doses;
     let acid = |item: &&Dose| matches!(item.material, Material::Acid(_));
     let salts: Vec<&Dose> = doses.iter().filter(|item| !acid(item)).collect();

@@ -2319,7 +2319,10 @@ card-mark-more = { $depth } above the floor, { $volume } in all. Mark it before 
 } go in; the pots then stand { $immersion } deep in the solution.
 
 # First step of mixing.
-card-mix-half = Fill about halfway with the water of the plan (EC { $ec }).
+card-mix-half = Fill about halfway with water as in the plan (EC { $ec }).
+
+# First step of mixing, where the plan counts on water with hardly any salt.
+card-mix-half-pure = Fill about halfway with rain water, or water as pure.
 
 # Step of mixing, with one fertilizer.
 card-mix-only = Weigh { $dose } of { $material }. Stir it into a jug of water until clear, then pour it in.

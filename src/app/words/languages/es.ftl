@@ -1849,7 +1849,9 @@ card-mark-more = { $depth } desde el fondo, { $volume } en total. Haga la marca 
    *[pots] las macetas
 }; después, las macetas quedan sumergidas { $immersion } en la solución.
 
-card-mix-half = Llene más o menos hasta la mitad con el agua del plan (CE { $ec }).
+card-mix-half = Llene más o menos hasta la mitad con agua como la del plan (CE { $ec }).
+
+card-mix-half-pure = Llene más o menos hasta la mitad con agua de lluvia, o igual de pura.
 
 card-mix-only = Pese { $dose } de { $material }. Disuelva todo en una jarra con agua, revolviendo hasta que quede transparente, y viértalo en el recipiente.
 
