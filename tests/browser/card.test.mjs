@@ -67,7 +67,7 @@ for (const example of EXAMPLES) {
 test("the card says where the level should stand, every second week", async (t) => {
   const screen = await open(t, "bucket");
   const { weeks } = await solved(screen);
-  const line = (await screen.cardLines()).find((text) => text.startsWith("Once a week measure down from the rim."));
+  const line = (await screen.cardLines()).find((text) => text.startsWith("Once a week measure from the rim down to the surface."));
   const said = [...line.matchAll(/([\d.]+)\scm on day (\d+)/g)].map(([, level, day]) => [Number(day), Number(level)]);
   const wanted = weeks.filter(({ day }) => day > 0 && day % 14 === 0);
   assert.deepEqual(said.map(([day]) => day), wanted.map(({ day }) => day));

@@ -121,7 +121,7 @@ test("a notebook outlives reload, and a wipe by its export, alone and with all p
       .locator(".file input:visible")
       .first()
       .setInputFiles({ name: "file.json", mimeType: "application/json", buffer: Buffer.from(file) });
-    assert.match(plain(await screen.page.locator(".offer").innerText()), /Sandpiper School: bucket, planted 1 Feb 2027 \(a notebook\)/);
+    assert.match(plain(await screen.page.locator(".offer").innerText()), /My bucket, planted 1 Feb 2027 \(a notebook\)/);
     await screen.button("Add to my plans").click();
   }
   // Twice the same is kept once.

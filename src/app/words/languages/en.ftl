@@ -1072,7 +1072,7 @@ hint-water-nitrate = Where the report gives nitrate as N, enter { $factor } time
 hint-acid = Only where the pH would be too high. Never with unknown drain or battery acids.
 
 # Under the list of acids, where none is chosen and the pH is high.
-acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. Some rain water is the gentlest cure. Of the acids citric is the easiest to handle, but it fades as microbes eat it.
+acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. An acid takes a pH meter or pH paper: without one leave none chosen, and mix in rain water if you can. Citric acid is the easiest to handle, but fades as microbes eat it.
 
 hint-acid-strength = From the label. Dry citric acid powder is 100%, or 91% with crystal water.
 
@@ -1479,7 +1479,7 @@ fill-deep = { $depth } deep, before the { $parts ->
 fill-holds = { $volume }, weighing { $mass }.
 
 # Follows fill-deep, for several plants. each: volume for one of them; mass: of the whole solution.
-fill-holds-each = { $volume }, { $each } for each of { $plants } plants, weighing { $mass }.
+fill-holds-each = { $volume } weighing { $mass }, { $each } for each of { $plants } plants.
 
 # Follows fill-holds, where there are several containers.
 fill-all-containers = { $containers } containers take { $volume }.
@@ -1807,7 +1807,7 @@ finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
 finding-ph-low = Pure water does not hold the pH steady: some tap water in it brings the pH up, and it rises as the crop feeds.
 
 # After it, where the pH is high.
-finding-ph-high = Rain water or a little acid brings it down: choose one in the fertilizer step.
+finding-ph-high = Rain water in part, or an acid added with a pH meter or paper, brings it down: see the fertilizer step.
 
 finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
@@ -2280,7 +2280,7 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
 # What to watch for; levels: a list such as 3 cm on day 14, 9 cm on day 28.
-watch-lines-5 = Once a week measure down from the rim. Expected: { $levels }. Much lower: write it down, and harvest early if it runs out.
+watch-lines-5 = Once a week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down, and harvest early if it runs out.
 
 # A day and how far the level is below the rim then.
 watch-level = { $level } on day { $day }
@@ -4671,10 +4671,10 @@ back-to-plan = Back to the plan
 sowing-far = Sowing is more than a month away: today is { $today }.
 
 # The names of plans made from the ready ones. In English they are those of the ready plans, which keeps links short.
-example-name-bottle = Sandpiper School: bottle
+example-name-bottle = My bottle
 
-example-name-bucket = Sandpiper School: bucket
+example-name-bucket = My bucket
 
-example-name-covered-tank = Sandpiper School: covered tank
+example-name-covered-tank = My covered tank
 
-example-name-floating-boards = Sandpiper School: tank with boards
+example-name-floating-boards = My tank with boards

@@ -905,7 +905,7 @@ hint-water-nitrate = Si el análisis da el nitrato como N, anote { $factor } vec
 
 hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos desconocidos, ni de destapar desagües ni de batería.
 
-acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Lo más suave es mezclar agua de lluvia. De los ácidos, el cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
+acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Para añadir ácido hace falta un medidor o papel de pH: sin ellos deje «Ninguno» y, si puede, mezcle agua de lluvia. El ácido cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
 
 hint-acid-strength = De la etiqueta. El ácido cítrico en polvo seco es de 100 %, o de 91 % con agua de cristalización.
 
@@ -1216,7 +1216,7 @@ fill-deep = { $depth } de profundidad, antes de colocar las { $parts ->
 
 fill-holds = { $volume }, con un peso de { $mass }.
 
-fill-holds-each = { $volume } ({ $each } para cada una de las { $plants } plantas), con un peso de { $mass }.
+fill-holds-each = { $volume }, con un peso de { $mass }: { $each } para cada una de las { $plants } plantas.
 
 fill-all-containers = { $containers } recipientes llevan { $volume }.
 
@@ -1463,7 +1463,7 @@ finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les convie
 
 finding-ph-low = El agua pura no amortigua el pH: una parte de agua de la llave lo sube, y también sube a medida que el cultivo se alimenta.
 
-finding-ph-high = El agua de lluvia o un poco de ácido lo baja: elija uno en el paso del fertilizante.
+finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con medidor o papel de pH: vea el paso del fertilizante.
 
 finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
@@ -3698,10 +3698,10 @@ back-to-plan = Volver al plan
 
 sowing-far = Falta más de un mes para la siembra: hoy es { $today }.
 
-example-name-bottle = Escuela Sandpiper: botella
+example-name-bottle = Mi botella
 
-example-name-bucket = Escuela Sandpiper: cubeta
+example-name-bucket = Mi cubeta
 
-example-name-covered-tank = Escuela Sandpiper: tanque cubierto
+example-name-covered-tank = Mi tanque cubierto
 
-example-name-floating-boards = Escuela Sandpiper: tanque con placas
+example-name-floating-boards = Mi tanque con placas
