@@ -240,3 +240,22 @@ test("the form that was waited for takes the focus from nobody who is already ty
   await screen.page.waitForTimeout(1_500);
   assert.deepEqual(await screen.page.evaluate(() => window.taken), []);
 });
+
+test("the cautions are counted under the figures, and one tap away", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bucket");
+  const cautions = (await screen.findings()).filter(({ weight }) => weight === "Take care").length;
+  assert.ok(cautions > 1);
+  const way = screen.page.locator(".cautions-below a");
+  assert.equal(await way.innerText(), `${cautions} cautions: see the checks below`);
+  const address = screen.page.url();
+  await way.click();
+  await screen.focusMoves("findings");
+  assert.equal(screen.page.url(), address, "the address holds the plan");
+
+  // Two plants have more than is usual for each: said, and no caution.
+  await screen.enter({ "crop.plants_per_container": "2" });
+  const plenty = (await screen.findings()).filter(({ text }) => /of solution for each plant/.test(text));
+  assert.deepEqual(plenty.map(({ weight }) => weight), ["Good"]);
+  assert.match(plenty[0].text, /More does no harm/);
+});
