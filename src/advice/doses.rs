@@ -68,7 +68,7 @@ pub(super) fn doses(
             .collect(),
         doses,
         ec_ms_per_cm: millisiemens(mixed.standard.conductivity()),
-        raw_water_ec_ms_per_cm: millisiemens(chemistry.raw_water().conductivity()),
+        raw_water_ec_ms_per_cm: millisiemens(chemistry.filled_in().conductivity()),
         elements_mg_per_l: elements(&mixed.nutrients),
         nitrogen_forms_mg_per_l: NitrogenForms {
             nitrate: of(&mixed.nutrients, Nutrient::NitrateN),

@@ -1,7 +1,7 @@
 //! Strengths that fit the season, and more crops on the same solution.
 
 use super::doses::millisiemens;
-use super::mixing::Mixed;
+use super::mixing::{self, Mixed};
 use super::outcome::{Fitting, NextCrop};
 use crate::catalog::Keyed;
 use crate::plan::Sound;
@@ -42,16 +42,27 @@ pub(super) fn fitting(
     let days = course.days();
     course.harvest_day?;
     let litres = volume.get::<liter>();
-    // Raw water and the acid that it takes are the same at any strength.
+    // Raw water is the same at any strength. The acid that it takes changes in step with the charge,
+    // from what the water takes alone: most fertilizers are a little acid themselves.
     let (acid, acid_charge) = &mixed.acid;
-    let given = chemistry.water_nutrients().plus(acid).ok()?;
+    let alone = if mixed.acid_mol_per_l > 0.0 {
+        let alone = mixing::water_alone(&sound.fertilizer, chemistry).ok()?;
+        alone.acid_mol_per_l / mixed.acid_mol_per_l
+    } else {
+        1.0
+    };
+    let acid_at = |share: f64| (alone + (1.0 - alone) * share).max(0.0);
     let charge_at = |share: f64| -> Result<Charge, Beyond> {
         let fertilizer = times(&mixed.fertilizer, share)?;
+        let acid = times(acid, acid_at(share))?;
         Ok(Charge {
-            nutrients: fertilizer.plus(&given).map_err(|_| Beyond)?,
+            nutrients: fertilizer
+                .plus(chemistry.water_nutrients())
+                .and_then(|held| held.plus(&acid))
+                .map_err(|_| Beyond)?,
             background: chemistry
                 .background(&fertilizer)
-                .with_unlisted_anions(*acid_charge),
+                .with_unlisted_anions(acid_charge * acid_at(share)),
             volume,
             tissue: &sound.crop.figures.tissue,
             plants: sound.crop.plants,
@@ -79,9 +90,12 @@ pub(super) fn fitting(
         .iter()
         .zip(&balances.balances)
         .filter_map(|(&nutrient, balance)| {
-            let brought = nutrient.held(&mixed.fertilizer).get::<gram_per_liter>() * litres;
-            let given = nutrient.held(&given).get::<gram_per_liter>() * litres;
-            (brought > 0.0).then(|| (balance.need_g - given).max(0.0) / brought)
+            let held = |what: &Concentrations| nutrient.held(what).get::<gram_per_liter>() * litres;
+            let (brought, by_acid) = (held(&mixed.fertilizer), held(acid));
+            let given = held(chemistry.water_nutrients()) + by_acid * alone;
+            let with_each_share = brought + by_acid * (1.0 - alone);
+            (brought > 0.0 && with_each_share > 0.0)
+                .then(|| (balance.need_g - given).max(0.0) / with_each_share)
         })
         .fold(0.0, f64::max);
     // The reading at harvest rises with the charge: find one that is too much, then narrow the span

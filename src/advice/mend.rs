@@ -43,7 +43,8 @@ impl Change {
 pub(super) fn number(field: Field, value: f64) -> Change {
     Change {
         field,
-        value: Entry::from(value),
+        // No -0, which a step down to nothing may give.
+        value: Entry::from(value + 0.0),
         unit: field
             .limits()
             .map(|limits| limits.dimension.symbol(UnitSystem::Metric))

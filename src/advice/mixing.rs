@@ -72,6 +72,34 @@ pub(super) fn mix(fertilizer: &Fertilizer, chemistry: &Chemistry) -> Result<Mixe
     }
 }
 
+/// The water with nothing in it but the acid that it takes.
+///
+/// # Errors
+/// [`Beyond`] when the solution cannot be solved.
+pub(super) fn water_alone(fertilizer: &Fertilizer, chemistry: &Chemistry) -> Result<Mixed, Beyond> {
+    let mixer = Mixer {
+        chemistry,
+        acid: fertilizer.acid.as_ref(),
+    };
+    mixer.finish(Vec::new(), Concentrations::NONE, Vec::new())
+}
+
+/// The same amounts, without acid, in another water.
+///
+/// # Errors
+/// [`Beyond`] when the solution cannot be solved.
+pub(super) fn in_other_water(mixed: &Mixed, chemistry: &Chemistry) -> Result<Mixed, Beyond> {
+    let mixer = Mixer {
+        chemistry,
+        acid: None,
+    };
+    mixer.finish(
+        mixed.shares.clone(),
+        mixed.fertilizer,
+        mixed.targets.clone(),
+    )
+}
+
 /// What one unit of each part brings to a litre: a gram of blend or salt, or a litre of stock A and
 /// of stock B.
 fn parts(fertilizer: &Fertilizer) -> Result<Vec<Concentrations>, Beyond> {

@@ -26,6 +26,7 @@ mod solution;
 mod stocks;
 mod structure;
 mod succession;
+mod water_mends;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
@@ -53,7 +54,9 @@ pub use structure::StructureFact;
 pub use structure::materials::materials_csv;
 pub use succession::{Demand, Planting, Succession, succession};
 
-use crate::plan::{Daylight, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check};
+use crate::plan::{
+    Daylight, Fertilizer, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check,
+};
 use crate::science::sun::{Sun, clear_sky};
 use crate::science::units::area::square_meter;
 use crate::science::units::length::{centimeter, meter};
@@ -82,7 +85,9 @@ use mixing::Mixed;
 /// ```
 pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
     let (sound, chemistry, mixed) = prepare(plan)?;
-    work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))
+    let mut outcome = work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))?;
+    water_mends::add(plan, &sound, (&chemistry, &mixed), &mut outcome);
+    Ok(outcome)
 }
 
 /// The problem of a plan that lies beyond the models.
@@ -97,7 +102,8 @@ fn beyond(field: Option<Field>) -> Vec<Problem> {
 fn prepare(plan: &Plan) -> Result<(Sound, Chemistry, Mixed), Vec<Problem>> {
     let sound = check(plan)?;
     let temperature = season_temperature(&sound);
-    let chemistry = Chemistry::new(&sound.fertilizer.water, temperature)
+    let Fertilizer { water, rain, .. } = &sound.fertilizer;
+    let chemistry = Chemistry::new(water, *rain, temperature)
         .map_err(|Beyond| beyond(Some(Field::WaterKind)))?;
     let mixed = mixing::mix(&sound.fertilizer, &chemistry).map_err(|Beyond| {
         beyond(Some(match sound.fertilizer.strength {
@@ -172,7 +178,7 @@ fn work_out(
     );
     let (stocks, stocks_together) =
         stocks::stocks(&sound.fertilizer, mixed, filled.volume, sound.crop.plants)?;
-    let water = solution::water(&sound.fertilizer.water, chemistry);
+    let water = solution::water(&sound.fertilizer, chemistry, filled.volume);
     let solution = solution::mixed(mixed);
     let boards = boards::boards(sound, &tank, &filled, &fall, &course)?;
     let season = season::season_outcome(sound, &filled, &course, &fall, &charge, &followed);

@@ -3,7 +3,7 @@
 use super::doses::millisiemens;
 use super::mixing::Mixed;
 use super::outcome::{Saturation, SolutionOutcome, SpeciesAmount, WaterItem, WaterOutcome};
-use crate::plan::{RawWater, SoundIons};
+use crate::plan::{Fertilizer, RawWater, SoundIons};
 use crate::science::raw_water::{Restriction, conductivity_check};
 use crate::science::solution::{
     Acidity, Carbonate, Component, Equilibria, Mineral, Recipe, Speciation, Species, Totals,
@@ -11,7 +11,8 @@ use crate::science::solution::{
 use crate::science::units::molar_concentration::{millimole_per_liter, mole_per_liter};
 use crate::science::units::ratio::{percent, ratio};
 use crate::science::units::thermodynamic_temperature::degree_celsius;
-use crate::science::units::{MolarConcentration, ThermodynamicTemperature};
+use crate::science::units::volume::liter;
+use crate::science::units::{MolarConcentration, Ratio, ThermodynamicTemperature, Volume};
 use crate::season::{Beyond, Chemistry};
 
 /// Species rarer than this are left out of the list, mmol/kg.
@@ -99,18 +100,20 @@ pub fn of_ions(ions: &SoundIons) -> Result<SolutionOutcome, Beyond> {
     })
 }
 
-/// The raw water, judged as far as it is known.
-pub(super) fn water(water: &RawWater, chemistry: &Chemistry) -> WaterOutcome {
+/// The raw water, judged as far as it is known: the analysis as it stands, its limits as it is filled
+/// in. `fill`: of one container.
+pub(super) fn water(fertilizer: &Fertilizer, chemistry: &Chemistry, fill: Volume) -> WaterOutcome {
     let computed = chemistry.raw_water().conductivity();
     let mut outcome = WaterOutcome {
         ec_ms_per_cm: millisiemens(computed),
+        rain_l: (fill * fertilizer.rain).get::<liter>(),
         ec_ratio: None,
         charge_error_pct: None,
         analysis_is_sound: true,
         restricted: Vec::new(),
         raw_water_share_pct: None,
     };
-    let RawWater::Analysis(analysis) = water else {
+    let RawWater::Analysis(analysis) = &fertilizer.water else {
         return outcome;
     };
     if let Ok(ions) = analysis.equivalents() {
@@ -119,11 +122,13 @@ pub(super) fn water(water: &RawWater, chemistry: &Chemistry) -> WaterOutcome {
         outcome.analysis_is_sound = balance.is_sound();
     }
     let conductivity = analysis.conductivity.unwrap_or(computed);
+    let raw_share = Ratio::new::<ratio>(1.0) - fertilizer.rain;
+    let (filled_in, strength) = (analysis.thinned(raw_share), conductivity * raw_share);
     if let Ok(check) = conductivity_check(computed, conductivity) {
         outcome.ec_ratio = Some(check.ratio.get::<ratio>());
         outcome.analysis_is_sound &= check.agrees;
     }
-    if let Ok(lines) = analysis.judge(conductivity) {
+    if let Ok(lines) = filled_in.judge(strength) {
         outcome.restricted = lines
             .iter()
             .filter(|line| line.restriction != Restriction::None)
@@ -135,9 +140,10 @@ pub(super) fn water(water: &RawWater, chemistry: &Chemistry) -> WaterOutcome {
             })
             .collect();
     }
-    if let Ok(dilution) = analysis.dilution(conductivity) {
-        let share = dilution.raw_water.get::<percent>();
-        outcome.raw_water_share_pct = (share < 100.0).then_some(share);
+    if let Ok(dilution) = filled_in.dilution(strength) {
+        let share = dilution.raw_water * raw_share;
+        outcome.raw_water_share_pct =
+            (dilution.raw_water.get::<percent>() < 100.0).then_some(share.get::<percent>());
     }
     outcome
 }

@@ -17,7 +17,7 @@ use leptos::prelude::*;
 pub use engine::{Engine, Latest};
 use mends::Mended;
 use notes::Notes;
-pub use notes::{Note, Remark};
+pub use notes::{AcidIsWanted, Note, Remark};
 
 use super::browser::{self, Found};
 use super::building::Paper;

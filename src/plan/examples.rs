@@ -111,6 +111,7 @@ fn common() -> Plan {
     fertilizer.target_n_mg_per_l = Entry::Number(150.0);
     fertilizer.water_kind = Pick::Known(WaterKind::Rain);
     fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.4);
+    fertilizer.rain_pct = Entry::Number(0.0);
     let water = &mut fertilizer.water;
     water.ca_mg_per_l = Entry::Number(50.0);
     water.mg_mg_per_l = Entry::Number(10.0);

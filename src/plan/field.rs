@@ -321,6 +321,8 @@ fields! {
         TargetNitrogen = fertilizer.target_n_mg_per_l, Concentration, 5.0..=1000.0, usual 80.0..=200.0;
         /// Electrical conductivity of the raw water.
         RawWaterConductivity = fertilizer.raw_water_ec_ms_per_cm, Conductivity, 0.0..=5.0, usual 0.0..=0.7;
+        /// Rain or other nearly pure water in the water that is filled in.
+        RainShare = fertilizer.rain_pct, Percent, 0.0..=100.0, usual 0.0..=100.0;
         /// Calcium nitrate in stock solution A.
         StockACalciumNitrate = fertilizer.stock_a_calcium_nitrate_g_per_l, StockStrength, 1.0..=1000.0, usual 60.0..=250.0;
         /// Blend in stock solution B.

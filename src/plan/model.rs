@@ -134,6 +134,7 @@ pub struct FertilizerPlan {
     pub target_n_mg_per_l: Entry,
     pub water_kind: Pick<WaterKind>,
     pub raw_water_ec_ms_per_cm: Entry,
+    pub rain_pct: Entry,
     pub water: WaterPlan,
     pub acid: Pick<AcidChoice>,
     pub acid_pct: Entry,

@@ -24,7 +24,9 @@ impl Field {
             Self::GrowthFactor | Self::WaterFactor => (0.05, 0.05),
             Self::TargetConductivity | Self::TargetPh => (0.1, 0.1),
             Self::TargetNitrogen => (10.0, 10.0),
-            Self::RecipeStrength | Self::Humidity | Self::LightThrough => (5.0, 5.0),
+            Self::RecipeStrength | Self::RainShare | Self::Humidity | Self::LightThrough => {
+                (5.0, 5.0)
+            }
             Self::StoreTemperature | Self::TemperatureMin | Self::TemperatureMax => (1.0, 2.0),
             _ => return None,
         };

@@ -50,7 +50,7 @@ impl Field {
             Self::PipeCount | Self::LinerLayers => 2.0,
             Self::FloorDrop => 0.5,
             Self::BraceSpacing => 100.0,
-            Self::PropRows => 0.0,
+            Self::PropRows | Self::RainShare => 0.0,
             Self::SheetLength => 244.0,
             Self::SheetWidth => 122.0,
             Self::SpacingAcross | Self::SpacingAlong => 25.0,

@@ -6,15 +6,16 @@ use crate::science::formula::Element;
 use crate::science::label::{Concentrations, Nutrient};
 use crate::science::raw_water::Analysis;
 use crate::science::solution::{
-    Acidity, Carbonate, Component, Equilibria, Recipe, Speciation, Totals,
+    Acidity, Carbonate, Component, Equilibria, Recipe, Speciation, Totals, mixed,
 };
 use crate::science::units::electrical_conductivity::siemens_per_meter;
 use crate::science::units::mass_concentration::milligram_per_liter;
 use crate::science::units::molar_concentration::millimole_per_liter;
 use crate::science::units::pressure::pascal;
+use crate::science::units::ratio::ratio;
 use crate::science::units::thermodynamic_temperature::degree_celsius;
 use crate::science::units::{
-    ElectricalConductivity, MassConcentration, MolarConcentration, Pressure,
+    ElectricalConductivity, MassConcentration, MolarConcentration, Pressure, Ratio,
     ThermodynamicTemperature,
 };
 
@@ -61,17 +62,24 @@ pub struct Chemistry {
     water: Background,
     /// Nutrients that the raw water brings.
     water_nutrients: Concentrations,
-    /// The raw water by itself, at 25 °C.
+    /// The water that is filled in, at 25 °C.
+    filled_in: Speciation,
+    /// The raw water without rain, at 25 °C.
     raw: Speciation,
 }
 
 impl Chemistry {
-    /// The chemistry of solutions made with this water and kept at this temperature (0 to 40 °C; a
-    /// mean beyond is taken as the nearer end).
+    /// The chemistry of solutions made with this water, of which `rain` (0 to 1) is rain, and kept at
+    /// this temperature (0 to 40 °C; a mean beyond is taken as the nearer end). The two waters are
+    /// poured together closed to the air: totals and alkalinity add up in proportion.
     ///
     /// # Errors
     /// [`Beyond`] when the water cannot be solved.
-    pub fn new(water: &RawWater, temperature: ThermodynamicTemperature) -> Result<Self, Beyond> {
+    pub fn new(
+        water: &RawWater,
+        rain: Ratio,
+        temperature: ThermodynamicTemperature,
+    ) -> Result<Self, Beyond> {
         let celsius = temperature.get::<degree_celsius>().clamp(0.0, 40.0);
         let at = |celsius: f64| {
             Equilibria::at(ThermodynamicTemperature::new::<degree_celsius>(celsius))
@@ -79,29 +87,65 @@ impl Chemistry {
         };
         let standard = at(25.0)?;
         let raw = raw_water(&standard, water)?;
-        let all = raw.totals();
+        Self::filled(at(celsius)?, standard, raw, rain)
+    }
+
+    /// The same raw water with another share of rain (0 to 1).
+    ///
+    /// # Errors
+    /// [`Beyond`] when the mixture cannot be solved.
+    pub fn with_rain(&self, rain: Ratio) -> Result<Self, Beyond> {
+        Self::filled(
+            self.own.clone(),
+            self.standard.clone(),
+            self.raw.clone(),
+            rain,
+        )
+    }
+
+    fn filled(
+        own: Equilibria,
+        standard: Equilibria,
+        raw: Speciation,
+        rain: Ratio,
+    ) -> Result<Self, Beyond> {
+        let filled_in = if rain.value > 0.0 {
+            let pure = raw_water(&standard, &RawWater::Rain)?;
+            let whole = Ratio::new::<ratio>(1.0);
+            let both = mixed([(whole - rain, &raw), (rain, &pure)]);
+            standard.solve(&both).map_err(|_| Beyond)?
+        } else {
+            raw.clone()
+        };
+        let all = filled_in.totals();
         // The tank stands open, so its carbonate comes to that of the air; nutrients are followed
         // one by one; the rest stays.
         let stays = [Component::Sodium, Component::Chloride];
         let totals = Totals::of(stays.map(|component| (component, all.get(component))));
         Ok(Self {
-            own: at(celsius)?,
+            own,
             water: Background {
                 totals,
-                residual: raw.residual_charge().get::<millimole_per_liter>(),
+                residual: filled_in.residual_charge().get::<millimole_per_liter>(),
             },
             water_nutrients: nutrients_of(&all)?,
             standard,
+            filled_in,
             raw,
         })
     }
 
-    /// Nutrients that the raw water brings.
+    /// Nutrients that the water brings.
     pub fn water_nutrients(&self) -> &Concentrations {
         &self.water_nutrients
     }
 
-    /// The raw water at 25 °C.
+    /// The water that is filled in, rain and all, at 25 °C.
+    pub fn filled_in(&self) -> &Speciation {
+        &self.filled_in
+    }
+
+    /// The raw water without rain, at 25 °C.
     pub fn raw_water(&self) -> &Speciation {
         &self.raw
     }

@@ -1,8 +1,9 @@
-//! Laws of what is built: every mend mends, nothing smaller does, and each verdict is monotone in what
+//! Laws of what is built and mixed: every mend mends, nothing smaller does, and each verdict is monotone in what
 //! it judges.
 
 use slackwater::advice::{Change, Fact, Finding, StructureFact, Weight};
-use slackwater::plan::{Entry, Example, Field, Pick, Plan};
+use slackwater::catalog::shelters::Shelter;
+use slackwater::plan::{Entry, Example, Field, Pick, Plan, WaterKind};
 use slackwater::{Outcome, solve};
 
 use crate::plans::{for_sound_plans, get, set};
@@ -38,8 +39,56 @@ fn step(field: Field) -> f64 {
         | Field::BoardCount
         | Field::BoardWidth
         | Field::SheetLength
-        | Field::SheetWidth => 1.0,
+        | Field::SheetWidth
+        | Field::PlantsPerContainer => 1.0,
+        Field::RainShare => 5.0,
         _ => 0.1,
+    }
+}
+
+/// Plans whose solution fails: too strong in the end at any start or at this one, too alkaline, cloudy,
+/// of bad water.
+fn badly_mixed() -> [Plan; 5] {
+    let mut crowded = Example::Bucket.plan();
+    crowded.choose_shelter(Shelter::Porch);
+    set(&mut crowded, Field::LightThrough, 33.0);
+    let mut strong = Example::Bucket.plan();
+    set(&mut strong, Field::TargetConductivity, 2.5);
+    let mut rainier = Example::Bucket.plan();
+    set(&mut rainier, Field::RainShare, 32.0);
+    let mut hard = Example::Bottle.plan();
+    hard.fertilizer.water_kind = Pick::Known(WaterKind::Analysis);
+    set(&mut hard, Field::WaterCalcium, 180.0);
+    set(&mut hard, Field::WaterAlkalinity, 400.0);
+    let mut salty = hard.clone();
+    set(&mut salty, Field::WaterSodium, 190.0);
+    set(&mut salty, Field::WaterChloride, 280.0);
+    set(&mut salty, Field::TargetConductivity, 2.4);
+    [crowded, strong, rainier, hard, salty]
+}
+
+#[test]
+fn a_crowded_bucket_gives_up_a_plant_and_hard_water_takes_rain() {
+    let [crowded, strong, rainier, hard, salty] = badly_mixed();
+    for (plan, wanted) in [
+        (&crowded, ("strong_at_end", Field::PlantsPerContainer)),
+        (&crowded, ("fitting_strength", Field::PlantsPerContainer)),
+        (&crowded, ("ph", Field::RainShare)),
+        (&strong, ("strong_at_end", Field::TargetConductivity)),
+        (&rainier, ("ph", Field::RainShare)),
+        (&hard, ("ph", Field::RainShare)),
+        (&salty, ("dilute_water", Field::RainShare)),
+    ] {
+        let outcome = solve(plan).unwrap_or_else(|problems| panic!("{problems:?}"));
+        let mended = outcome
+            .findings
+            .iter()
+            .find(|finding| kind(finding) == wanted.0)
+            .unwrap_or_else(|| panic!("no {}", wanted.0));
+        assert!(
+            mended.mends.iter().any(|mend| mend.field == wanted.1),
+            "{mended:?}"
+        );
     }
 }
 
@@ -78,6 +127,7 @@ fn failing() -> Vec<Plan> {
         cover(&[(Field::FloorDrop, 1.4)]),
         cover(&[(Field::SheetLength, 110.0)]),
     ];
+    plans.extend(badly_mixed());
     let mut capped = Example::FloatingBoards.plan();
     capped.container.pipe_ends = Pick::from_key("capped");
     capped.container.foam = Pick::from_key("expanded_i");

@@ -95,7 +95,8 @@ fn less_nitrogen_than_the_water_has_is_told_with_both_figures() {
 fn water_alone(plan: &Plan) -> f64 {
     let sound = check(plan).expect("a sound plan");
     let warm = ThermodynamicTemperature::new::<degree_celsius>(25.0);
-    let chemistry = Chemistry::new(&sound.fertilizer.water, warm).expect("a water");
+    let chemistry =
+        Chemistry::new(&sound.fertilizer.water, sound.fertilizer.rain, warm).expect("a water");
     let background = chemistry.background(&Concentrations::NONE);
     let recipe = chemistry.recipe(chemistry.water_nutrients(), &background, 1.0);
     let reading = chemistry.conductivity(&recipe).expect("a water");
@@ -210,7 +211,10 @@ fn what_is_reached_is_what_water_and_salts_bring() {
         assert!(!outcome.fertilizer.targets.is_empty());
         for target in &outcome.fertilizer.targets {
             let nutrient = nutrient(target.nutrient, target.form);
-            let water = brought.map_or(0.0, |it| it.of(nutrient).get::<milligram_per_liter>());
+            let raw_share = 1.0 - sound.fertilizer.rain.get::<ratio>();
+            let water = brought.map_or(0.0, |it| {
+                it.of(nutrient).get::<milligram_per_liter>() * raw_share
+            });
             let doses = outcome.fertilizer.doses.iter();
             let salts: f64 = doses
                 .filter_map(|dose| {

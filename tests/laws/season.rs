@@ -252,7 +252,8 @@ fn nutrients_are_in_the_crop_or_in_the_solution() {
             let start = course.hours.last().expect("an hour").drawn * 2.0;
             let solution = solution_of(&outcome.fertilizer.elements_mg_per_l);
             let mean = sound.climate.temperature_max;
-            let chemistry = Chemistry::new(&sound.fertilizer.water, mean).expect("a water");
+            let chemistry = Chemistry::new(&sound.fertilizer.water, sound.fertilizer.rain, mean)
+                .expect("a water");
             let charge = Charge {
                 nutrients: solution,
                 background: chemistry.background(&solution),

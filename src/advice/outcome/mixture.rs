@@ -245,8 +245,10 @@ pub struct StockMixture {
 /// The raw water.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct WaterOutcome {
-    /// Computed conductivity at 25 °C, mS/cm.
+    /// Computed conductivity of the raw water at 25 °C, mS/cm.
     pub ec_ms_per_cm: f64,
+    /// Rain among the water of one container, L.
+    pub rain_l: f64,
     /// Measured over computed conductivity, where an analysis gives both.
     pub ec_ratio: Option<f64>,
     /// Difference of cations and anions over their sum, per cent, of an analysis.

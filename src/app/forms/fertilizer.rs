@@ -144,6 +144,7 @@ fn water() -> Node {
             ))
             .child(numbers(&[
                 Field::RawWaterConductivity,
+                Field::RainShare,
                 Field::WaterPh,
                 Field::WaterAlkalinity,
                 Field::WaterCalcium,

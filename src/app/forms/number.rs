@@ -227,9 +227,9 @@ fn message(note: Note, field: Field, units: UnitSystem) -> Option<Node> {
         );
     }
     if field == Field::Acid
-        && let Some([ph, low, high]) = app().ph_without_acid()
+        && let Some(wanted) = app().acid_is_wanted()
     {
-        let text = words::acid_wanted_text(ph, low, high);
+        let text = words::acid_wanted_text(&wanted, units);
         return Some(el("span").class("care").child(text));
     }
     if field == Field::Date && app().sowing_is_past() {

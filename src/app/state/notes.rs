@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::{App, Latest};
 use crate::advice::{Fact, Finding};
-use crate::plan::{AcidChoice, Field, Problem};
+use crate::plan::{AcidChoice, Entry, Field, Problem};
 
 /// What is to be said of a field that is not wrong.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -25,6 +25,19 @@ pub struct Note {
     pub problem: Option<Problem>,
     /// What else is to be said.
     pub remark: Option<Remark>,
+}
+
+/// A solution without acid whose pH is too high.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AcidIsWanted {
+    /// The pH.
+    pub ph: f64,
+    /// The lowest that suits.
+    pub low: f64,
+    /// The highest that suits.
+    pub high: f64,
+    /// The share of rain in the water, per cent, that mends it too.
+    pub rain_pct: Option<f64>,
 }
 
 /// The notes of all fields that were ever shown.
@@ -97,16 +110,23 @@ impl App {
         });
     }
 
-    /// The pH of a solution that wants an acid and gets none, with the lowest and the highest that
-    /// suit.
-    pub fn ph_without_acid(self) -> Option<[f64; 3]> {
+    /// What a solution without acid reads, where that is too high.
+    pub fn acid_is_wanted(self) -> Option<AcidIsWanted> {
         let none = self.plan.with(|plan| {
             plan.as_ref().and_then(|plan| plan.fertilizer.acid.known()) == Some(AcidChoice::None)
         });
         let of = |outcome: &Latest| {
             let findings = &outcome.as_ref()?.findings;
             findings.iter().find_map(|finding| match finding.fact {
-                Fact::Ph { ph, low, high } if ph > high => Some([ph, low, high]),
+                Fact::Ph { ph, low, high } if ph > high => Some(AcidIsWanted {
+                    ph,
+                    low,
+                    high,
+                    rain_pct: finding.mends.iter().find_map(|mend| match mend.value {
+                        Entry::Number(value) if mend.field == Field::RainShare => Some(value),
+                        _ => None,
+                    }),
+                }),
                 _ => None,
             })
         };

@@ -81,7 +81,14 @@ pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     /// Below it a meter shows nothing worth a word.
     const PURE_MS_PER_CM: f64 = 0.05;
     let raw = outcome.fertilizer.raw_water_ec_ms_per_cm;
-    let mut lines = vec![if raw < PURE_MS_PER_CM {
+    let (rain_l, all_l) = (outcome.water.rain_l, outcome.fill.volume_l);
+    let rain = show(Dimension::Volume, rain_l, units);
+    let mixes = rain_l > 0.0 && rain_l < 0.999 * all_l;
+    let mut lines = vec![if mixes && rain_l >= all_l / 2.0 {
+        card_mix_rain(&rain)
+    } else if mixes {
+        card_mix_rain_and_tap(&rain)
+    } else if raw < PURE_MS_PER_CM {
         card_mix_half_pure().to_owned()
     } else {
         card_mix_half(&show(Dimension::Conductivity, raw, units))
@@ -115,7 +122,12 @@ pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         }
         salts => lines.extend(jugs(salts, units)),
     }
-    lines.push(card_mix_fill().to_owned());
+    let fill = if mixes {
+        card_mix_fill_tap()
+    } else {
+        card_mix_fill()
+    };
+    lines.push(fill.to_owned());
     if let Some(item) = doses.iter().find(acid) {
         lines.push(
             CardMixAcid {

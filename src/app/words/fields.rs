@@ -1,8 +1,9 @@
 //! Labels of the fields, and how to measure what they ask for.
 
 use super::figures::show;
-use super::findings::fine;
+use super::findings::{fine, sentences};
 use super::say::*;
+use crate::app::state::AcidIsWanted;
 use crate::plan::{Dimension, Field, UnitSystem};
 
 /// The label above a field.
@@ -87,6 +88,7 @@ pub fn label(field: Field) -> String {
         Field::TargetConductivity => label_target_conductivity(),
         Field::TargetNitrogen => label_target_nitrogen(),
         Field::RawWaterConductivity => label_raw_water_conductivity(),
+        Field::RainShare => label_rain_share(),
         Field::StockACalciumNitrate => label_stock_acalcium_nitrate(),
         Field::StockBBlend => label_stock_bblend(),
         Field::StockBMagnesiumSulfate => label_stock_bmagnesium_sulfate(),
@@ -230,6 +232,7 @@ pub fn hint(field: Field, units: UnitSystem) -> String {
             }
             .text();
         }
+        Field::RainShare => hint_rain_share(),
         Field::WaterKind => hint_water_kind(),
         Field::WaterAlkalinity => return hint_water_alkalinity(&number("0.82")),
         Field::WaterSulfate => hint_water_sulfate(),
@@ -279,11 +282,14 @@ pub fn hint(field: Field, units: UnitSystem) -> String {
 }
 
 /// Under the list of acids, where none is chosen and the pH is high.
-pub fn acid_wanted_text(ph: f64, low: f64, high: f64) -> String {
-    AcidWanted {
-        ph: &fine(ph),
-        low: &fine(low),
-        high: &fine(high),
-    }
-    .text()
+pub fn acid_wanted_text(wanted: &AcidIsWanted, units: UnitSystem) -> String {
+    let text = AcidWanted {
+        ph: &fine(wanted.ph),
+        low: &fine(wanted.low),
+        high: &fine(wanted.high),
+    };
+    let rain = wanted
+        .rain_pct
+        .map(|share| acid_rain(&show(Dimension::Percent, share, units)));
+    sentences([Some(text.text()), rain])
 }

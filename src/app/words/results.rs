@@ -59,7 +59,12 @@ pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
         }
         .text()
     });
-    let sentences: Vec<String> = [deep.text(), holds].into_iter().chain(all).collect();
+    let rain = (outcome.water.rain_l > 0.0).then(|| fill_rain(&volume(outcome.water.rain_l)));
+    let sentences: Vec<String> = [deep.text(), holds]
+        .into_iter()
+        .chain(rain)
+        .chain(all)
+        .collect();
     sentences.join(" ")
 }
 

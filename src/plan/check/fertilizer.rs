@@ -11,7 +11,7 @@ use crate::plan::{AcidChoice, CalciumNitrate, Dosing, Field, Rule, StrengthBy};
 use crate::science::label::{Composition, Concentrations, Grade, Label};
 use crate::science::units::mass_concentration::{gram_per_liter, milligram_per_liter};
 use crate::science::units::mass_density::gram_per_cubic_centimeter;
-use crate::science::units::ratio::percent;
+use crate::science::units::ratio::{percent, ratio};
 use crate::science::units::thermodynamic_temperature::degree_celsius;
 use crate::science::units::volume::liter;
 use crate::science::units::{
@@ -31,6 +31,8 @@ pub struct Fertilizer {
     pub strength: Strength,
     /// The raw water.
     pub water: RawWater,
+    /// Share of rain in what is filled in; the rest is the raw water.
+    pub rain: Ratio,
     /// The acid and the pH that it brings about.
     pub acid: Option<AcidDose>,
     /// Crops that grow on one charge.
@@ -106,7 +108,7 @@ pub struct Prices {
 
 pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     let plan = &reader.plan.fertilizer;
-    let water = water::read(reader);
+    let (water, rain) = water::read(reader).unzip();
     let dosing = reader.choice(Field::Dosing, &plan.dosing);
     let crops_in_a_row = reader.whole(Field::CropsInARow);
     let acid = acid(reader);
@@ -126,7 +128,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
             None => None,
         };
         let blend = blend.filter(|_| named.is_some());
-        (mixture, blend, strength(reader, water.as_ref()))
+        (mixture, blend, strength(reader, water.as_ref(), rain))
     };
     let prices = prices(reader, dosing, &acid);
     let (mixture, (blend, grade)) = (mixture?, blend?);
@@ -140,6 +142,7 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
         grade,
         strength: strength?,
         water: water?,
+        rain: rain?,
         acid: match acid {
             AcidRead::Unused => None,
             AcidRead::Sound(dose) => Some(dose),
@@ -150,7 +153,12 @@ pub(super) fn read(reader: &mut Reader) -> Option<Fertilizer> {
     })
 }
 
-fn strength(reader: &mut Reader, water: Option<&RawWater>) -> Option<Strength> {
+fn strength(
+    reader: &mut Reader,
+    water: Option<&RawWater>,
+    rain: Option<Ratio>,
+) -> Option<Strength> {
+    let raw_share = 1.0 - rain.map_or(0.0, |rain| rain.get::<ratio>());
     match reader.choice(Field::StrengthBy, &reader.plan.fertilizer.strength_by)? {
         StrengthBy::Conductivity => {
             let target = reader.number(Field::TargetConductivity)?;
@@ -161,7 +169,7 @@ fn strength(reader: &mut Reader, water: Option<&RawWater>) -> Option<Strength> {
                 Some(RawWater::Analysis(_)) => reader.plan_number(Field::RawWaterConductivity),
                 _ => None,
             };
-            if let Some(raw) = raw
+            if let Some(raw) = raw.map(|raw| raw * raw_share)
                 && target <= raw
             {
                 reader.conflict(
@@ -178,7 +186,7 @@ fn strength(reader: &mut Reader, water: Option<&RawWater>) -> Option<Strength> {
             if let Some(RawWater::Analysis(analysis)) = water
                 && let Ok(brought) = analysis.nutrients()
             {
-                let raw = brought.nitrogen().get::<milligram_per_liter>();
+                let raw = brought.nitrogen().get::<milligram_per_liter>() * raw_share;
                 if target <= raw {
                     reader.conflict(
                         Field::TargetNitrogen,

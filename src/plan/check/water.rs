@@ -5,7 +5,8 @@ use crate::plan::{Field, WaterKind};
 use crate::science::raw_water::Analysis;
 use crate::science::units::electrical_conductivity::siemens_per_meter;
 use crate::science::units::mass_concentration::milligram_per_liter;
-use crate::science::units::{ElectricalConductivity, MassConcentration};
+use crate::science::units::ratio::percent;
+use crate::science::units::{ElectricalConductivity, MassConcentration, Ratio};
 
 /// The raw water.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,8 +24,20 @@ pub(super) fn millisiemens(value: f64) -> ElectricalConductivity {
     ElectricalConductivity::new::<siemens_per_meter>(value / 10.0)
 }
 
-pub(super) fn read(reader: &mut Reader) -> Option<RawWater> {
+/// The raw water, and the share of rain that is mixed into it.
+pub(super) fn read(reader: &mut Reader) -> Option<(RawWater, Ratio)> {
     let kind = reader.choice(Field::WaterKind, &reader.plan.fertilizer.water_kind)?;
+    // Rain in rain is not asked for.
+    let rain = if kind == WaterKind::Rain {
+        Some(0.0)
+    } else {
+        reader.number_or_zero(Field::RainShare)
+    };
+    let water = raw(reader, kind);
+    Some((water?, Ratio::new::<percent>(rain?)))
+}
+
+fn raw(reader: &mut Reader, kind: WaterKind) -> Option<RawWater> {
     match kind {
         WaterKind::Rain => Some(RawWater::Rain),
         WaterKind::Tap => reader

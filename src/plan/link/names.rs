@@ -142,6 +142,7 @@ pub const PATHS: &[&str] = &[
     "build.liner_price_per_m2",
     "build.pot_price",
     "crop.water_factor",
+    "fertilizer.rain_pct",
 ];
 
 /// The keys of choices. A key that is not on the list is spelled out.

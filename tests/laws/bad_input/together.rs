@@ -42,7 +42,7 @@ fn asked_for_by(field: Field) -> &'static [Field] {
         | Field::PriceCalciumNitrate
         | Field::PriceMagnesiumSulfate => &[Field::Dosing],
         Field::AcidStrength | Field::AcidDensity | Field::TargetPh => &[Field::Acid],
-        Field::RawWaterConductivity => &[Field::WaterKind],
+        Field::RawWaterConductivity | Field::RainShare => &[Field::WaterKind],
         _ if field.path().starts_with("fertilizer.water.") => &[Field::WaterKind],
         Field::TargetConductivity | Field::TargetNitrogen => &[Field::StrengthBy],
         Field::SolarRadiation | Field::Sunshine => &[Field::Shelter, Field::DaylightBy],

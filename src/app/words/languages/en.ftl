@@ -857,6 +857,9 @@ label-target-nitrogen = Nitrogen in the finished solution
 
 label-raw-water-conductivity = EC of your raw water
 
+# Share of rain in all the water.
+label-rain-share = Rain water mixed in
+
 label-stock-acalcium-nitrate = Stock A: calcium nitrate
 
 label-stock-bblend = Stock B: blend
@@ -1061,6 +1064,8 @@ hint-target-nitrogen = 100 to 200 mg/L is usual for leafy greens.
 
 hint-raw-water-conductivity = Read it with the meter. Rain about { $rain }, many taps { $low } to { $high } mS/cm. No meter? Leave it as it stands.
 
+hint-rain-share = Share of all the water. None? Leave 0.
+
 hint-water-kind = Not sure? Choose the tap, and leave its EC as it stands.
 
 hint-water-alkalinity = From the report; where it gives bicarbonate, enter { $factor } times that.
@@ -1072,7 +1077,10 @@ hint-water-nitrate = Where the report gives nitrate as N, enter { $factor } time
 hint-acid = Only where the pH would be too high. Never with unknown drain or battery acids.
 
 # Under the list of acids, where none is chosen and the pH is high.
-acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. An acid takes a pH meter or pH paper: without one leave none chosen, and mix in rain water if you can. Citric acid is the easiest to handle, but fades as microbes eat it.
+acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. An acid takes a pH meter or paper: without one leave none. Citric acid is the easiest to handle, but fades as microbes eat it.
+
+# After the one before. share: a percentage.
+acid-rain = Rain water for { $share } of the water brings the pH down too: see Raw water.
 
 hint-acid-strength = From the label. Dry citric acid powder is 100%, or 91% with crystal water.
 
@@ -1481,6 +1489,9 @@ fill-holds = { $volume }, weighing { $mass }.
 # Follows fill-deep, for several plants. each: volume for one of them; mass: of the whole solution.
 fill-holds-each = { $volume } weighing { $mass }, { $each } for each of { $plants } plants.
 
+# After the volume of one container. rain: a volume.
+fill-rain = { $rain } of it is rain water.
+
 # Follows fill-holds, where there are several containers.
 fill-all-containers = { $containers } containers take { $volume }.
 
@@ -1807,7 +1818,7 @@ finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
 finding-ph-low = Pure water does not hold the pH steady: some tap water in it brings the pH up, and it rises as the crop feeds.
 
 # After it, where the pH is high.
-finding-ph-high = Rain water in part, or an acid added with a pH meter or paper, brings it down: see the fertilizer step.
+finding-ph-high = Rain water for part of it, or an acid added with a pH meter or paper, brings it down. You can plant without either: young leaves may then turn yellow, as iron feeds poorly.
 
 finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
@@ -2319,10 +2330,16 @@ card-mark-more = { $depth } above the floor, { $volume } in all. Mark it before 
 } go in; the pots then stand { $immersion } deep in the solution.
 
 # First step of mixing.
-card-mix-half = Fill about halfway with water as in the plan (EC { $ec }).
+card-mix-half = Fill about halfway with tap or well water (EC about { $ec }).
 
 # First step of mixing, where the plan counts on water with hardly any salt.
 card-mix-half-pure = Fill about halfway with rain water, or water as pure.
+
+# First step of mixing, where half of the water or more is rain.
+card-mix-rain = Pour in { $rain } of rain water.
+
+# First step of mixing, where less than half of the water is rain.
+card-mix-rain-and-tap = Pour in { $rain } of rain water, then tap or well water to about halfway.
 
 # Step of mixing, with one fertilizer.
 card-mix-only = Weigh { $dose } of { $material }. Stir it into a jug of water until clear, then pour it in.
@@ -2343,7 +2360,10 @@ card-mix-first-jug = Dissolve in a jug, pour in, stir: { $salts }.
 card-mix-second-jug = In a second jug, only after that: { $salts }.
 
 # Step of mixing.
-card-mix-fill = Fill to the mark and stir.
+card-mix-fill = Fill to the mark with the same water and stir.
+
+# Step of mixing, where the rain is in already.
+card-mix-fill-tap = Fill to the mark with tap or well water and stir.
 
 # Step of mixing.
 card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }. Without a meter or pH paper leave it out.

@@ -709,6 +709,8 @@ label-target-nitrogen = Nitrógeno en la solución terminada
 
 label-raw-water-conductivity = CE de su agua de origen
 
+label-rain-share = Agua de lluvia mezclada
+
 label-stock-acalcium-nitrate = Solución A: nitrato de calcio
 
 label-stock-bblend = Solución B: mezcla
@@ -895,6 +897,8 @@ hint-target-nitrogen = Lo habitual para hortalizas de hoja es de 100 a 200 mg/L.
 
 hint-raw-water-conductivity = Léala con el medidor. La lluvia tiene cerca de { $rain }; el agua de la llave suele tener de { $low } a { $high } mS/cm. ¿No tiene medidor? Déjela como está.
 
+hint-rain-share = Parte de toda el agua. ¿No hay? Deje 0.
+
 hint-water-kind = ¿Tiene dudas? Elija «De la llave» y deje la CE como está.
 
 hint-water-alkalinity = Del análisis; si da bicarbonato, anote { $factor } veces ese valor.
@@ -905,7 +909,9 @@ hint-water-nitrate = Si el análisis da el nitrato como N, anote { $factor } vec
 
 hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos desconocidos, ni de destapar desagües ni de batería.
 
-acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Para añadir ácido hace falta un medidor o papel de pH: sin ellos deje «Ninguno» y, si puede, mezcle agua de lluvia. El ácido cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
+acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Para añadir ácido hace falta un medidor o papel de pH: sin ellos deje «Ninguno». El ácido cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
+
+acid-rain = También baja el pH si el { $share } del agua es de lluvia: vea «Agua de origen».
 
 hint-acid-strength = De la etiqueta. El ácido cítrico en polvo seco es de 100 %, o de 91 % con agua de cristalización.
 
@@ -1218,6 +1224,8 @@ fill-holds = { $volume }, con un peso de { $mass }.
 
 fill-holds-each = { $volume }, con un peso de { $mass }: { $each } para cada una de las { $plants } plantas.
 
+fill-rain = De esa cantidad, { $rain } son agua de lluvia.
+
 fill-all-containers = { $containers } recipientes llevan { $volume }.
 
 harvest-not-reached = No se alcanza
@@ -1463,7 +1471,7 @@ finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les convie
 
 finding-ph-low = El agua pura no amortigua el pH: una parte de agua de la llave lo sube, y también sube a medida que el cultivo se alimenta.
 
-finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con medidor o papel de pH: vea el paso del fertilizante.
+finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con medidor o papel de pH. También puede sembrar sin lo uno ni lo otro: quizá amarilleen las hojas jóvenes, porque el hierro se aprovecha mal.
 
 finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
@@ -1849,9 +1857,13 @@ card-mark-more = { $depth } desde el fondo, { $volume } en total. Haga la marca 
    *[pots] las macetas
 }; después, las macetas quedan sumergidas { $immersion } en la solución.
 
-card-mix-half = Llene más o menos hasta la mitad con agua como la del plan (CE { $ec }).
+card-mix-half = Llene más o menos hasta la mitad con agua de la llave o de pozo (CE de unos { $ec }).
 
 card-mix-half-pure = Llene más o menos hasta la mitad con agua de lluvia, o igual de pura.
+
+card-mix-rain = Vierta { $rain } de agua de lluvia.
+
+card-mix-rain-and-tap = Vierta { $rain } de agua de lluvia y luego agua de la llave o de pozo, más o menos hasta la mitad.
 
 card-mix-only = Pese { $dose } de { $material }. Disuelva todo en una jarra con agua, revolviendo hasta que quede transparente, y viértalo en el recipiente.
 
@@ -1865,7 +1877,9 @@ card-mix-first-jug = Disuelva en una jarra, vierta en el recipiente y revuelva: 
 
 card-mix-second-jug = Solo después, haga lo mismo en una segunda jarra: { $salts }.
 
-card-mix-fill = Llene hasta la marca y revuelva.
+card-mix-fill = Llene hasta la marca con la misma agua y revuelva.
+
+card-mix-fill-tap = Llene hasta la marca con agua de la llave o de pozo y revuelva.
 
 card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }. Sin medidor ni papel de pH, no lo añada.
 

@@ -1,0 +1,174 @@
+//! What mends a solution: rain among the water, a weaker start, fewer plants on one charge.
+
+use std::collections::BTreeMap;
+
+use super::facts::{Fact, Weight};
+use super::mend::number;
+use super::mixing::{self, Mixed};
+use super::outcome::{Outcome, SolutionOutcome};
+use super::{Change, prepare, solution, work_out};
+use crate::plan::{Fertilizer, Field, Plan, RawWater, Sound, Strength};
+use crate::science::units::Ratio;
+use crate::science::units::ratio::percent;
+use crate::season::Chemistry;
+
+/// Steps of the share of rain, per cent: what a bucket can measure.
+const RAIN_STEP: f64 = 5.0;
+
+/// What a plan mixes, and of what.
+struct Prepared<'a> {
+    fertilizer: &'a Fertilizer,
+    chemistry: &'a Chemistry,
+    mixed: &'a Mixed,
+}
+
+/// Gives the cautions about the solution the changes of one field that mend them.
+pub(super) fn add(
+    plan: &Plan,
+    sound: &Sound,
+    mixture: (&Chemistry, &Mixed),
+    outcome: &mut Outcome,
+) {
+    let prepared = Prepared {
+        fertilizer: &sound.fertilizer,
+        chemistry: mixture.0,
+        mixed: mixture.1,
+    };
+    let mut fewer = Fewer {
+        plan,
+        now: sound.crop.plants,
+        known: BTreeMap::new(),
+    };
+    let mut rain_for_ph = false;
+    let mut mends = |fact: &Fact| -> Option<Change> {
+        match fact {
+            Fact::Ph { ph, low, high } if ph > high => {
+                let change = rain(&prepared, |solution| (*low..=*high).contains(&solution.ph));
+                rain_for_ph = change.is_some();
+                change
+            }
+            // A lower pH keeps everything in solution.
+            Fact::FallsOut { .. } if !rain_for_ph => {
+                rain(&prepared, |solution| solution.saturation.worst() <= 0.0)
+            }
+            Fact::DiluteWater { share_pct } => Some(number(
+                Field::RainShare,
+                ((100.0 - share_pct) / RAIN_STEP).ceil() * RAIN_STEP,
+            )),
+            Fact::StrongAtEnd {
+                limit_ms_per_cm,
+                start_ms_per_cm,
+                ..
+            } => match (start_ms_per_cm, sound.fertilizer.strength) {
+                (Some(start), Strength::Conductivity(_)) => {
+                    Some(number(Field::TargetConductivity, *start))
+                }
+                (Some(_), _) => None,
+                (None, _) => {
+                    fewer.most(|outcome| outcome.season.ec_at_end_ms_per_cm <= *limit_ms_per_cm)
+                }
+            },
+            Fact::FittingStrength { .. } => fewer.most(|outcome| {
+                let fitting = outcome.fertilizer.fitting;
+                fitting.is_some_and(|span| span.low_ms_per_cm <= span.high_ms_per_cm)
+            }),
+            _ => None,
+        }
+    };
+    for finding in &mut outcome.findings {
+        if finding.weight == Weight::Caution {
+            finding.mends.extend(mends(&finding.fact));
+        }
+    }
+}
+
+/// The least whole value of `lowest..=highest` that does, where every value above one that does does
+/// too; none where even the highest does not.
+fn least(lowest: u32, highest: u32, mut does: impl FnMut(u32) -> bool) -> Option<u32> {
+    if lowest > highest || !does(highest) {
+        return None;
+    }
+    let (mut fails_below, mut good) = (lowest, highest);
+    while fails_below < good {
+        let middle = fails_below.midpoint(good);
+        if does(middle) {
+            good = middle;
+        } else {
+            fails_below = middle + 1;
+        }
+    }
+    Some(good)
+}
+
+/// The least share of rain, in steps, at which the solution does.
+fn rain(prepared: &Prepared, does: impl Fn(&SolutionOutcome) -> bool) -> Option<Change> {
+    let Prepared {
+        fertilizer,
+        chemistry,
+        mixed,
+    } = prepared;
+    // An acid is the other way, and rain would change how much of it is wanted.
+    if fertilizer.water == RawWater::Rain || fertilizer.acid.is_some() {
+        return None;
+    }
+    let share = |step: u32| Ratio::new::<percent>(f64::from(step) * RAIN_STEP);
+    let steps = (1..20).filter(|&step| share(step) > fertilizer.rain);
+    let (lowest, highest) = (steps.clone().min()?, steps.max()?);
+    // First with the amounts as they are, which is quick and right to a step or two.
+    let about = least(lowest, highest, |step| {
+        chemistry
+            .with_rain(share(step))
+            .and_then(|chemistry| mixing::in_other_water(mixed, &chemistry))
+            .is_ok_and(|mixed| does(&solution::mixed(&mixed)))
+    })?;
+    (about.saturating_sub(2).max(lowest)..=highest)
+        .take(5)
+        .find(|&step| {
+            let rainier = Fertilizer {
+                rain: share(step),
+                ..(*fertilizer).clone()
+            };
+            chemistry
+                .with_rain(rainier.rain)
+                .and_then(|chemistry| mixing::mix(&rainier, &chemistry))
+                .is_ok_and(|mixed| does(&solution::mixed(&mixed)))
+        })
+        .map(|step| number(Field::RainShare, f64::from(step) * RAIN_STEP))
+}
+
+/// Outcomes with fewer plants, each worked out once.
+struct Fewer<'a> {
+    plan: &'a Plan,
+    now: u32,
+    known: BTreeMap<u32, Option<Outcome>>,
+}
+
+impl Fewer<'_> {
+    fn change(plants: u32) -> Change {
+        number(Field::PlantsPerContainer, f64::from(plants))
+    }
+
+    fn outcome(&mut self, plants: u32) -> Option<&Outcome> {
+        let (plan, now) = (self.plan, self.now);
+        self.known
+            .entry(plants)
+            .or_insert_with(|| {
+                let mut plan = plan.clone();
+                Self::change(plants).apply(&mut plan);
+                let (sound, chemistry, mixed) = prepare(&plan).ok()?;
+                // Where the measures of a tank say how many there are, the field changes nothing.
+                (sound.crop.plants < now)
+                    .then(|| work_out(&plan, &sound, &chemistry, &mixed).ok())?
+            })
+            .as_ref()
+    }
+
+    /// The most plants, fewer than now, at which the outcome does.
+    fn most(&mut self, does: impl Fn(&Outcome) -> bool) -> Option<Change> {
+        let now = self.now;
+        least(1, now.saturating_sub(1), |fewer| {
+            self.outcome(now - fewer).is_some_and(&does)
+        })
+        .map(|fewer| Self::change(now - fewer))
+    }
+}
