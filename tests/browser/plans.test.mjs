@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
+import { TODAY } from "./rig.mjs";
 import { EXAMPLES, Screen, STORE } from "./screen.mjs";
 
 const metric = { context: { locale: "en-GB" } };
@@ -163,6 +164,17 @@ test("a plan of one's own begins today", async (t) => {
   assert.equal(await screen.problem("crop.date").innerText(), "");
 });
 
+for (const key of EXAMPLES) {
+  test(`a ready plan is sown today: ${key}`, async (t) => {
+    const screen = await Screen.open(t, metric);
+    await screen.openExample(key);
+    assert.equal(await screen.field("crop.date").inputValue(), "2027-01-22");
+    assert.equal(await screen.field("crop.date_meaning").inputValue(), "seeding");
+    assert.equal(await screen.problem("crop.date").innerText(), "");
+    assert.equal((await screen.events())[0].date, "1 Feb 2027");
+  });
+}
+
 test("a date from the calendar is the date of the plan", async (t) => {
   const screen = await Screen.open(t, metric);
   await screen.openExample("bottle");
@@ -188,7 +200,7 @@ test("the glossary leads back to the step, and a sowing day far off is said", as
   await screen.focusMoves("step-2");
 
   const day = (from) => {
-    const date = new Date(Date.now() + from * 24 * 3600 * 1000);
+    const date = new Date(TODAY + from * 24 * 3600 * 1000);
     const two = (number) => String(number).padStart(2, "0");
     return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
   };

@@ -60,6 +60,9 @@ export async function startServer(t, { folder = DIST, base = "/some/folder/", pa
   return site;
 }
 
+/** The day on which the page believes to be opened: a ready plan sown then is planted on 1 February. */
+export const TODAY = Date.UTC(2027, 0, 22, 12);
+
 /** A new page in a browser of its own profile, empty storage included.
  *
  *  - `viewport`: PHONE, TABLET, DESKTOP or `{ width, height }`
@@ -80,6 +83,17 @@ export async function launch(t, options = {}) {
     timezoneId: "UTC",
     ...context,
   });
+  await profile.addInitScript((ahead) => {
+    globalThis.Date = class extends Date {
+      constructor(...given) {
+        super(...(given.length > 0 ? given : [globalThis.Date.now()]));
+      }
+
+      static now() {
+        return super.now() + ahead;
+      }
+    };
+  }, TODAY - Date.now());
   // What a person would not wait for is a failure.
   profile.setDefaultTimeout(8000);
   const seen = [];

@@ -76,25 +76,21 @@ impl App {
         self.open_plan(id);
     }
 
-    /// Opens a copy of a ready example, in its own season but not in the past.
+    /// Opens a copy of a ready example.
     pub fn add_example(self, example: Example) {
         let mut plan = example.plan();
         words::example_name(example).clone_into(&mut plan.name);
-        if let Entry::Text(date) = &plan.crop.date {
-            plan.crop.date = Entry::Text(next_time(date, &browser::today()));
-        }
+        sow_today(&mut plan);
         self.add(plan);
     }
 
-    /// Opens a plan of the grower's own: the bucket, planted today, with the sizes that are sold where
+    /// Opens a plan of the grower's own: the bucket, sown today, with the sizes that are sold where
     /// the page's units are used.
     pub fn add_own(self, name: &str) {
         let mut plan = Example::Bucket.plan();
         plan.choose_sizes(self.units.get_untracked());
         name.clone_into(&mut plan.name);
-        // Whoever begins has no seedlings yet.
-        plan.crop.date = Entry::from(browser::today().as_str());
-        plan.crop.date_meaning = Pick::Known(DateMeaning::Seeding);
+        sow_today(&mut plan);
         self.add(plan);
     }
 
@@ -143,18 +139,10 @@ impl App {
     }
 }
 
-/// A date, year-month-day, in the first of the years to come in which it is not before today.
-fn next_time(date: &str, today: &str) -> String {
-    let (Some(year), Some(this_year)) = (year(date), year(today)) else {
-        return date.to_owned();
-    };
-    let of_year = &date[4..];
-    let later = u32::from(of_year < &today[4..]);
-    format!("{:04}{of_year}", year.max(this_year + later))
-}
-
-fn year(date: &str) -> Option<u32> {
-    date.get(..4)?.parse().ok()
+/// Whoever begins has no seedlings yet.
+fn sow_today(plan: &mut Plan) {
+    plan.crop.date = Entry::from(browser::today().as_str());
+    plan.crop.date_meaning = Pick::Known(DateMeaning::Seeding);
 }
 
 /// A number that none has.
@@ -173,23 +161,6 @@ pub(super) fn add_new<K, T: PartialEq>(
         if kept.iter().all(|kept| *parts(kept).1 != one) {
             let id = next_id(kept.iter().map(|kept| parts(kept).0));
             kept.push(keep(id, one));
-        }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::next_time;
-
-    #[test]
-    fn a_ready_plan_is_never_planted_in_the_past() {
-        for (today, planted) in [
-            ("2026-11-26", "2027-02-01"),
-            ("2027-02-01", "2027-02-01"),
-            ("2027-02-02", "2028-02-01"),
-            ("2030-01-31", "2030-02-01"),
-        ] {
-            assert_eq!(next_time("2027-02-01", today), planted);
         }
     }
 }
