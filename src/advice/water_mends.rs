@@ -1,8 +1,7 @@
 //! What mends a solution: rain among the water, a weaker start, fewer plants on one charge.
 
-use std::collections::BTreeMap;
-
 use super::facts::{Fact, Weight};
+use super::growing_on::STRONG_MS_PER_CM;
 use super::mend::number;
 use super::mixing::{self, Mixed};
 use super::outcome::{Outcome, SolutionOutcome};
@@ -37,41 +36,34 @@ pub(super) fn add(
     let mut fewer = Fewer {
         plan,
         now: sound.crop.plants,
-        known: BTreeMap::new(),
+        known: Vec::new(),
     };
     let mut rain_for_ph = false;
     let mut mends = |fact: &Fact| -> Option<Change> {
         match fact {
             Fact::Ph { ph, low, high } if ph > high => {
-                let change = rain(&prepared, |solution| (*low..=*high).contains(&solution.ph));
+                let change = rain(&prepared, &|solution| (*low..=*high).contains(&solution.ph));
                 rain_for_ph = change.is_some();
                 change
             }
             // A lower pH keeps everything in solution.
             Fact::FallsOut { .. } if !rain_for_ph => {
-                rain(&prepared, |solution| solution.saturation.worst() <= 0.0)
+                rain(&prepared, &|solution| solution.saturation.worst() <= 0.0)
             }
             Fact::DiluteWater { share_pct } => Some(number(
                 Field::RainShare,
                 ((100.0 - share_pct) / RAIN_STEP).ceil() * RAIN_STEP,
             )),
             Fact::StrongAtEnd {
-                limit_ms_per_cm,
-                start_ms_per_cm,
-                ..
+                start_ms_per_cm, ..
             } => match (start_ms_per_cm, sound.fertilizer.strength) {
                 (Some(start), Strength::Conductivity(_)) => {
                     Some(number(Field::TargetConductivity, *start))
                 }
                 (Some(_), _) => None,
-                (None, _) => {
-                    fewer.most(|outcome| outcome.season.ec_at_end_ms_per_cm <= *limit_ms_per_cm)
-                }
+                (None, _) => fewer.most(|crowd| !crowd.strong),
             },
-            Fact::FittingStrength { .. } => fewer.most(|outcome| {
-                let fitting = outcome.fertilizer.fitting;
-                fitting.is_some_and(|span| span.low_ms_per_cm <= span.high_ms_per_cm)
-            }),
+            Fact::FittingStrength { .. } => fewer.most(|crowd| crowd.fits),
             _ => None,
         }
     };
@@ -84,7 +76,7 @@ pub(super) fn add(
 
 /// The least whole value of `lowest..=highest` that does, where every value above one that does does
 /// too; none where even the highest does not.
-fn least(lowest: u32, highest: u32, mut does: impl FnMut(u32) -> bool) -> Option<u32> {
+fn least(lowest: u32, highest: u32, does: &mut dyn FnMut(u32) -> bool) -> Option<u32> {
     if lowest > highest || !does(highest) {
         return None;
     }
@@ -101,7 +93,7 @@ fn least(lowest: u32, highest: u32, mut does: impl FnMut(u32) -> bool) -> Option
 }
 
 /// The least share of rain, in steps, at which the solution does.
-fn rain(prepared: &Prepared, does: impl Fn(&SolutionOutcome) -> bool) -> Option<Change> {
+fn rain(prepared: &Prepared, does: &dyn Fn(&SolutionOutcome) -> bool) -> Option<Change> {
     let Prepared {
         fertilizer,
         chemistry,
@@ -115,7 +107,7 @@ fn rain(prepared: &Prepared, does: impl Fn(&SolutionOutcome) -> bool) -> Option<
     let steps = (1..20).filter(|&step| share(step) > fertilizer.rain);
     let (lowest, highest) = (steps.clone().min()?, steps.max()?);
     // First with the amounts as they are, which is quick and right to a step or two.
-    let about = least(lowest, highest, |step| {
+    let about = least(lowest, highest, &mut |step| {
         chemistry
             .with_rain(share(step))
             .and_then(|chemistry| mixing::in_other_water(mixed, &chemistry))
@@ -136,11 +128,18 @@ fn rain(prepared: &Prepared, does: impl Fn(&SolutionOutcome) -> bool) -> Option<
         .map(|step| number(Field::RainShare, f64::from(step) * RAIN_STEP))
 }
 
-/// Outcomes with fewer plants, each worked out once.
+/// What comes of fewer plants, each number worked out once.
 struct Fewer<'a> {
     plan: &'a Plan,
     now: u32,
-    known: BTreeMap<u32, Option<Outcome>>,
+    known: Vec<(u32, Crowd)>,
+}
+
+/// What is asked of an outcome with fewer plants.
+#[derive(Clone, Copy)]
+struct Crowd {
+    strong: bool,
+    fits: bool,
 }
 
 impl Fewer<'_> {
@@ -148,26 +147,39 @@ impl Fewer<'_> {
         number(Field::PlantsPerContainer, f64::from(plants))
     }
 
-    fn outcome(&mut self, plants: u32) -> Option<&Outcome> {
-        let (plan, now) = (self.plan, self.now);
-        self.known
-            .entry(plants)
-            .or_insert_with(|| {
-                let mut plan = plan.clone();
-                Self::change(plants).apply(&mut plan);
-                let (sound, chemistry, mixed) = prepare(&plan).ok()?;
-                // Where the measures of a tank say how many there are, the field changes nothing.
-                (sound.crop.plants < now)
-                    .then(|| work_out(&plan, &sound, &chemistry, &mixed).ok())?
-            })
-            .as_ref()
+    fn crowd(&mut self, plants: u32) -> Crowd {
+        if let Some((_, crowd)) = self.known.iter().find(|(known, _)| *known == plants) {
+            return *crowd;
+        }
+        let crowd = self.tried(plants).unwrap_or(Crowd {
+            strong: true,
+            fits: false,
+        });
+        self.known.push((plants, crowd));
+        crowd
+    }
+
+    fn tried(&self, plants: u32) -> Option<Crowd> {
+        let mut plan = self.plan.clone();
+        Self::change(plants).apply(&mut plan);
+        let (sound, chemistry, mixed) = prepare(&plan).ok()?;
+        // Where the measures of a tank say how many there are, the field changes nothing.
+        if sound.crop.plants >= self.now {
+            return None;
+        }
+        let outcome = work_out(&plan, &sound, &chemistry, &mixed).ok()?;
+        let span = outcome.fertilizer.fitting;
+        Some(Crowd {
+            strong: outcome.season.ec_at_end_ms_per_cm > STRONG_MS_PER_CM,
+            fits: span.is_some_and(|span| span.low_ms_per_cm <= span.high_ms_per_cm),
+        })
     }
 
     /// The most plants, fewer than now, at which the outcome does.
-    fn most(&mut self, does: impl Fn(&Outcome) -> bool) -> Option<Change> {
+    fn most(&mut self, does: fn(Crowd) -> bool) -> Option<Change> {
         let now = self.now;
-        least(1, now.saturating_sub(1), |fewer| {
-            self.outcome(now - fewer).is_some_and(&does)
+        least(1, now.saturating_sub(1), &mut |fewer| {
+            does(self.crowd(now - fewer))
         })
         .map(|fewer| Self::change(now - fewer))
     }
