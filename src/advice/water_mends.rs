@@ -9,10 +9,12 @@ use super::{Change, prepare, solution, work_out};
 use crate::plan::{Fertilizer, Field, Plan, RawWater, Sound, Strength};
 use crate::science::units::Ratio;
 use crate::science::units::ratio::percent;
-use crate::season::Chemistry;
+use crate::season::{Beyond, Chemistry};
 
 /// Steps of the share of rain, per cent: what a bucket can measure.
 const RAIN_STEP: f64 = 5.0;
+/// The most of such steps that leave some of the raw water.
+const MOST_RAIN: u32 = 19;
 
 /// What a plan mixes, and of what.
 struct Prepared<'a> {
@@ -104,27 +106,19 @@ fn rain(prepared: &Prepared, does: &dyn Fn(&SolutionOutcome) -> bool) -> Option<
         return None;
     }
     let share = |step: u32| Ratio::new::<percent>(f64::from(step) * RAIN_STEP);
-    let steps = (1..20).filter(|&step| share(step) > fertilizer.rain);
-    let (lowest, highest) = (steps.clone().min()?, steps.max()?);
-    // First with the amounts as they are, which is quick and right to a step or two.
-    let about = least(lowest, highest, &mut |step| {
+    let does = |step: u32, mixed_in: &dyn Fn(&Chemistry) -> Result<Mixed, Beyond>| {
         chemistry
             .with_rain(share(step))
-            .and_then(|chemistry| mixing::in_other_water(mixed, &chemistry))
+            .and_then(|chemistry| mixed_in(&chemistry))
             .is_ok_and(|mixed| does(&solution::mixed(&mixed)))
+    };
+    let lowest = (1..=MOST_RAIN).find(|&step| share(step) > fertilizer.rain)?;
+    // First with the amounts as they are, which is quick and right to a step or two.
+    let about = least(lowest, MOST_RAIN, &mut |step| {
+        does(step, &|chemistry| mixing::in_other_water(mixed, chemistry))
     })?;
-    (about.saturating_sub(2).max(lowest)..=highest)
-        .take(5)
-        .find(|&step| {
-            let rainier = Fertilizer {
-                rain: share(step),
-                ..(*fertilizer).clone()
-            };
-            chemistry
-                .with_rain(rainier.rain)
-                .and_then(|chemistry| mixing::mix(&rainier, &chemistry))
-                .is_ok_and(|mixed| does(&solution::mixed(&mixed)))
-        })
+    (about.saturating_sub(2).max(lowest)..=MOST_RAIN.min(about + 2))
+        .find(|&step| does(step, &|chemistry| mixing::mix(fertilizer, chemistry)))
         .map(|step| number(Field::RainShare, f64::from(step) * RAIN_STEP))
 }
 

@@ -109,7 +109,14 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                                 .class("card-figure")
                                 .child(words::card_mark(outcome, units)),
                         )
-                        .child(el("p").child(words::card_mark_more(outcome, units))),
+                        .child(el("p").child(words::card_mark_more(outcome, units)))
+                        .child(el("h3").child(words::dissolve()))
+                        .child(
+                            el("p")
+                                .class("card-dose")
+                                .child(words::doses_line(outcome, units)),
+                        )
+                        .child(el("p").child(words::card_dose_more(outcome))),
                 )
                 .child(
                     el("section")

@@ -59,6 +59,11 @@ pub fn card_mark(outcome: &Outcome, units: UnitSystem) -> String {
     below_rim(outcome.fill.below_rim_cm, units)
 }
 
+/// What the doses are for.
+pub fn card_dose_more(outcome: &Outcome) -> String {
+    card_dose_for(&outcome.fill.plants.to_string())
+}
+
 /// What the mark means.
 pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fill = &outcome.fill;
@@ -229,7 +234,7 @@ pub fn watch_lines(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     let levels: Vec<String> = readings
         .map(|reading| {
             WatchLevel {
-                day: &reading.day.to_string(),
+                date: &date(&reading.date),
                 level: &show(Dimension::Length, reading.below_rim_cm, units),
             }
             .text()

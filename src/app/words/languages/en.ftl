@@ -913,7 +913,7 @@ label-salts = Salts on your shelf
 
 label-latitude = Latitude
 
-label-elevation = Height above the sea
+label-elevation = Elevation
 
 label-temperature-min = Coolest of the night
 
@@ -1823,7 +1823,7 @@ finding-ph-high = Rain water for part of it, or an acid added with a pH meter or
 finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
 # After the one before.
-finding-ph-steady = A fertilizer with { $steady } of its nitrogen as ammonium would hold it; this one has { $now }.
+finding-ph-steady = With { $steady } of its nitrogen as ammonium a fertilizer would hold it steady; this one has { $now }.
 
 # After the two before: the pH.
 finding-ph-measure = Nothing to do before planting; yellow young leaves are the sign to measure it.
@@ -1831,7 +1831,7 @@ finding-ph-measure = Nothing to do before planting; yellow young leaves are the 
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
 # minerals: one or more names of minerals; the first letter of the sentence becomes a capital.
-finding-falls-out = { $minerals } can fall out of the solution. Use rain water, a lower pH or a weaker solution.
+finding-falls-out = { $minerals } can fall out: a white powder on the floor. Use rain water, a lower pH or a weaker solution.
 
 finding-analysis-agrees = The water analysis agrees with itself.
 
@@ -2267,7 +2267,7 @@ card-dates-heading = Dates
 card-rule = Never raise the level
 
 # The rule.
-card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, add a little at a time, only as much as was drunk since the day before.
+card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, add a little plain water at a time, only as much as was drunk since the day before.
 
 # Heading.
 card-watch = Watch for
@@ -2294,7 +2294,7 @@ watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wa
 watch-lines-5 = Once a week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down, and harvest early if it runs out.
 
 # A day and how far the level is below the rim then.
-watch-level = { $level } on day { $day }
+watch-level = { $level } on { $date }
 
 # Under "Prepare", for a tank with boards that rest on pipes.
 card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.
@@ -2322,6 +2322,12 @@ card-stock = { $stock }: { $parts }.
 
 # Under "Prepare", for two containers and more; a sentence with the doses of all may follow.
 card-prepare-all = For { $containers } containers: { $volume } of solution in all.
+
+# Under the doses of one container.
+card-dose-for = { $plants ->
+    [one] For one container with one plant.
+   *[other] For one container with { $plants } plants.
+}
 
 # Under the fill mark in large type. `put_in`: what goes into the container, boards or pots.
 card-mark-more = { $depth } above the floor, { $volume } in all. Mark it before the { $put_in ->
@@ -2369,7 +2375,7 @@ card-mix-fill-tap = Fill to the mark with tap or well water and stir.
 card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }. Without a meter or pH paper leave it out.
 
 # Last step of mixing.
-card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference } and pH about { $ph } are expected. Correct it now, before planting.
+card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference }, pH about { $ph }. Too strong? Swap some for water. Too weak? Stir in a little more of the same. Only now, before planting.
 
 # Before a date.
 card-date-sow = Sow

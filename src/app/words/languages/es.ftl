@@ -513,7 +513,7 @@ pick-date = Elegir la fecha en un calendario
 
 group-vessel = El recipiente
 
-group-pot = Cubierta y macetas
+group-pot = Tapa y macetas
 
 group-pot-boards = Macetas de rejilla
 
@@ -763,7 +763,7 @@ label-salts = Sales que usted tiene
 
 label-latitude = Latitud
 
-label-elevation = Altitud sobre el mar
+label-elevation = Altitud
 
 label-temperature-min = Temperatura mínima de noche
 
@@ -811,7 +811,7 @@ label-climate-kind = Un lugar y una época como
 
 label-daylight-by = Qué sabe usted de la luz
 
-label-shelter = Protección
+label-shelter = Techo o abrigo
 
 label-measured = Agua vertida y profundidad leída
 
@@ -1071,7 +1071,7 @@ unusual-value = Poco común. Lo habitual está entre { $low } y { $high }. Reví
 
 event-planted = Las plántulas se trasplantan a la solución
 
-event-pot-foot-leaves = El nivel baja más allá de la base de las macetas; las raíces de agua siguen trabajando
+event-pot-foot-leaves = El nivel baja más allá de la base de las macetas; las raíces sumergidas siguen trabajando
 
 event-boards-rest = Las placas descansan en los tubos; se abre el espacio de aire
 
@@ -1093,7 +1093,7 @@ verdict-runs-out = la solución se agota antes de la cosecha
 
 verdict-gap-too-small = espacio de aire demasiado pequeño
 
-verdict-gap-too-large = espacio de aire demasiado grande para las raíces de agua
+verdict-gap-too-large = espacio de aire demasiado grande para las raíces sumergidas
 
 verdict-too-little-left = queda muy poca solución bajo las raíces
 
@@ -1325,9 +1325,9 @@ drawn-day = Día { $day }: solución de { $level } de profundidad, espacio de ai
 
 standing-no-roots = La base de las macetas está en la solución; las raíces aún no han salido.
 
-standing-in-solution = La base de las macetas está en la solución; las raíces de agua llegan { $length } por debajo de ella.
+standing-in-solution = La base de las macetas está en la solución; las raíces sumergidas llegan { $length } por debajo de ella.
 
-standing-above = Las macetas cuelgan por encima de la solución; las raíces aéreas ocupan { $air } y las raíces de agua llegan a { $water } de profundidad.
+standing-above = Las macetas cuelgan por encima de la solución; las raíces aéreas ocupan { $air } y las raíces sumergidas llegan a { $water } de profundidad.
 
 standing-dry = Ni las macetas ni las raíces tocan la solución: las plantas se secan.
 
@@ -1475,13 +1475,13 @@ finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con 
 
 finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
-finding-ph-steady = Lo mantendría un fertilizante con el { $steady } de su nitrógeno en forma de amonio; este tiene el { $now }.
+finding-ph-steady = El pH se mantendría estable con un fertilizante que tenga el { $steady } de su nitrógeno en forma de amonio; este tiene el { $now }.
 
 finding-ph-measure = No hay nada que hacer antes de trasplantar; si las hojas nuevas se ponen amarillas, mídalo.
 
 finding-no-acid-needed = No hace falta ácido: el pH ya es { $ph }.
 
-finding-falls-out = En el recipiente puede formarse un precipitado de { $minerals }. Use agua de lluvia, un pH más bajo o una solución menos concentrada.
+finding-falls-out = Puede formarse { $minerals }: un polvo blanco en el fondo. Use agua de lluvia, un pH más bajo o una solución menos concentrada.
 
 finding-analysis-agrees = El análisis del agua es coherente.
 
@@ -1810,9 +1810,9 @@ card-mix-heading = Mezcle en este orden
 
 card-dates-heading = Fechas
 
-card-rule = Nunca suba el nivel
+card-rule = Que el nivel nunca vuelva a subir
 
-card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no alcanza, añada poco a poco, solo lo que las plantas bebieron desde el día anterior.
+card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no alcanza, añada agua sola, poco a poco: no más de lo que las plantas bebieron desde el día anterior.
 
 card-watch = Vigile
 
@@ -1830,7 +1830,7 @@ watch-lines-4 = Baba parda o mal olor en las raíces: saque la planta y lave el 
 
 watch-lines-5 = Una vez por semana mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo, y coseche antes si se acaba.
 
-watch-level = { $level } el día { $day }
+watch-level = { $level } el { $date }
 
 card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; placas lavadas, tubos colocados y nivelados.
 
@@ -1851,6 +1851,11 @@ card-stock-part = { $strength } de { $material }
 card-stock = { $stock }: { $parts }.
 
 card-prepare-all = Para { $containers } recipientes: { $volume } de solución en total.
+
+card-dose-for = { $plants ->
+    [one] Para un recipiente con una planta.
+   *[other] Para un recipiente con { $plants } plantas.
+}
 
 card-mark-more = { $depth } desde el fondo, { $volume } en total. Haga la marca antes de poner { $put_in ->
     [boards] las placas
@@ -1883,7 +1888,7 @@ card-mix-fill-tap = Llene hasta la marca con agua de la llave o de pozo y revuel
 
 card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }. Sin medidor ni papel de pH, no lo añada.
 
-card-mix-measure = Mida, si tiene medidor: se espera una CE de { $ec } a { $reference } y un pH de { $ph }, más o menos. Corrija ahora, antes de trasplantar.
+card-mix-measure = Mida, si tiene medidor: CE de unos { $ec } a { $reference }, pH de unos { $ph }. ¿Muy concentrada? Cambie una parte por agua. ¿Poco? Añada un poco más de lo mismo. Solo ahora, antes de plantar.
 
 card-date-sow = Sembrar
 
@@ -1929,7 +1934,7 @@ calendar-boards-rest-more = Desde ahora se abre el espacio de aire húmedo bajo 
 
 calendar-pots-leave = Las macetas cuelgan sobre la solución, como debe ser
 
-calendar-pots-leave-more = Las raíces de agua siguen trabajando. No añada nada: las raíces aéreas se ahogan.
+calendar-pots-leave-more = Las raíces sumergidas siguen trabajando. No añada nada: las raíces aéreas se ahogan.
 
 calendar-harvest = Cosechar
 
@@ -2934,7 +2939,7 @@ term-relative-humidity = Humedad relativa
 
 term-relative-humidity-meaning = Cuánto vapor de agua tiene el aire, como parte de lo que podría contener a esa temperatura.
 
-term-shelter = Protección
+term-shelter = Techo o abrigo
 
 term-shelter-meaning = Lo que está entre el cielo y las plantas: quita luz y frena el viento.
 
