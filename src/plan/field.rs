@@ -57,29 +57,40 @@ macro_rules! fields {
 
             /// The path of the field in a plan document, such as `container.height_cm`.
             pub fn path(self) -> String {
+                let dotted = match self {
+                    $(Self::$name => concat!($(stringify!($at), "."),+),)+
+                    $(Self::$choice => concat!($(stringify!($choice_at), "."),+),)+
+                    _ => "",
+                };
+                if let Some(path) = dotted.strip_suffix('.') {
+                    return path.to_owned();
+                }
                 match self {
-                    $(Self::$name => [$(stringify!($at)),+].join("."),)+
-                    $(Self::$choice => [$(stringify!($choice_at)),+].join("."),)+
                     Self::MeasuredVolume(index) => format!("container.measured[{index}].volume_l"),
                     Self::MeasuredDepth(index) => format!("container.measured[{index}].depth_cm"),
                     Self::Measured => "container.measured".to_owned(),
                     Self::SaltChoice(index) => format!("fertilizer.salts[{index}].salt"),
                     Self::SaltPurity(index) => format!("fertilizer.salts[{index}].purity_pct"),
                     Self::SaltPrice(index) => format!("fertilizer.salts[{index}].price_per_kg"),
-                    Self::Salts => "fertilizer.salts".to_owned(),
+                    _ => "fertilizer.salts".to_owned(),
                 }
             }
 
             /// The limits of a numeric field; `None` for a choice.
             pub const fn limits(self) -> Option<Limits> {
+                // A table of figures is far smaller than a piece of program for each.
+                enum Place {
+                    $($name,)+
+                }
+                const TABLE: &[Limits] = &[$(Limits {
+                    dimension: Dimension::$dimension,
+                    low: $low,
+                    high: $high,
+                    usual_low: $usual_low,
+                    usual_high: $usual_high,
+                },)+];
                 match self {
-                    $(Self::$name => Some(Limits {
-                        dimension: Dimension::$dimension,
-                        low: $low,
-                        high: $high,
-                        usual_low: $usual_low,
-                        usual_high: $usual_high,
-                    }),)+
+                    $(Self::$name => Some(TABLE[Place::$name as usize]),)+
                     Self::MeasuredVolume(_) => Some(Limits {
                         dimension: Dimension::Volume,
                         low: 0.0,

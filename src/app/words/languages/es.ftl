@@ -775,7 +775,7 @@ label-solar-radiation = Radiación solar diaria, al aire libre
 
 label-sunshine = Horas de sol pleno al día
 
-label-light-through = Luz que deja pasar la protección
+label-light-through = Luz que deja pasar el techo
 
 label-lamp-flux = Flujo de fotones en las hojas (PPFD)
 
@@ -941,7 +941,7 @@ hint-humidity = Media de día y noche donde están las plantas.
 
 hint-solar-radiation = De un servicio meteorológico, media de la época.
 
-hint-light-through = Se toma de la protección; cámbiela si la midió.
+hint-light-through = Se toma del techo; cámbiela si la midió.
 
 hint-lamp-flux = De la hoja de datos de la lámpara o de un medidor cuántico.
 
