@@ -76,12 +76,21 @@ macro_rules! fields {
                 }
             }
 
-            /// The limits of a numeric field; `None` for a choice.
-            pub const fn limits(self) -> Option<Limits> {
-                // A table of figures is far smaller than a piece of program for each.
+            /// The place of a numeric field among all. Not inlined: the table of limits would become a
+            /// piece of program for each field, which weighs far more.
+            #[inline(never)]
+            const fn place(self) -> usize {
                 enum Place {
                     $($name,)+
                 }
+                match self {
+                    $(Self::$name => Place::$name as usize,)+
+                    _ => 0,
+                }
+            }
+
+            /// The limits of a numeric field; `None` for a choice.
+            pub const fn limits(self) -> Option<Limits> {
                 const TABLE: &[Limits] = &[$(Limits {
                     dimension: Dimension::$dimension,
                     low: $low,
@@ -90,7 +99,7 @@ macro_rules! fields {
                     usual_high: $usual_high,
                 },)+];
                 match self {
-                    $(Self::$name => Some(TABLE[Place::$name as usize]),)+
+                    $(Self::$name)|+ => Some(TABLE[self.place()]),
                     Self::MeasuredVolume(_) => Some(Limits {
                         dimension: Dimension::Volume,
                         low: 0.0,
