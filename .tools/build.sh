@@ -23,6 +23,7 @@ else
 fi
 # The cut into parts (.tools/bin/wasm-bindgen) follows what the linker notes down.
 export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="$small -Clink-arg=--emit-relocs"
+export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=$root/.tools/bin/linker
 export WASM_BINDGEN_PROGRAM=$wasm_bindgen_dir/bin/wasm-bindgen PARTS_FOLDER=$root/target/parts
 PATH=$root/.tools/bin:$PATH
 export SLACKWATER_TEXTS=$root/target/texts
