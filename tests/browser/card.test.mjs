@@ -68,11 +68,40 @@ test("the card says where the level should stand, every second week", async (t) 
   const screen = await open(t, "bucket");
   const { weeks } = await solved(screen);
   const line = (await screen.cardLines()).find((text) => text.startsWith("Once a week measure from the rim down to the surface."));
-  const said = [...line.matchAll(/([\d.]+)\scm on day (\d+)/g)].map(([, level, day]) => [Number(day), Number(level)]);
+  const said = [...line.matchAll(/([\d.]+)\scm on ([\d]+ [A-Z][a-z]+ \d{4})/g)].map(([, level, date]) => [date, Number(level)]);
   const wanted = weeks.filter(({ day }) => day > 0 && day % 14 === 0);
-  assert.deepEqual(said.map(([day]) => day), wanted.map(({ day }) => day));
+  const written = (date) =>
+    new Date(date).toLocaleDateString("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
+  assert.ok(wanted.length > 1);
+  assert.deepEqual(said.map(([date]) => date), wanted.map(({ date }) => written(date)));
   // To a millimetre, as it is shown.
   for (const [index, { below_rim_cm }] of wanted.entries()) assert.ok(Math.abs(said[index][1] - below_rim_cm) <= 0.051, line);
+});
+
+test("the card says which water, and how much of it is rain", async (t) => {
+  const screen = await open(t, "bucket");
+  for (const [share, first, fill] of [
+    [0, /^Fill about halfway with tap or well water \(EC about 0\.3\smS\/cm\)\.$/, /with the same water/],
+    [20, /^Pour in 3\.9\sL of rain water, then tap or well water to about halfway\.$/, /with tap or well water/],
+    [60, /^Pour in 11\.6\sL of rain water\.$/, /with tap or well water/],
+    [100, /^Fill about halfway with rain water, or water as pure\.$/, /with the same water/],
+  ]) {
+    await screen.enter({ "fertilizer.rain_pct": String(share) });
+    // A fifth and three fifths of the 19.3 L that the headline names.
+    assert.match(await screen.text(), /19\.3\sL/);
+    await screen.page.locator(".print-button:enabled").waitFor();
+    const lines = await screen.cardLines();
+    assert.ok(lines.some((line) => first.test(line)), `${share}: ${lines.join(" | ")}`);
+    assert.ok(lines.some((line) => /^Fill to the mark/.test(line) && fill.test(line)), `${share}: ${lines.join(" | ")}`);
+  }
+});
+
+test("the dose stands large on the card, for so many plants", async (t) => {
+  const screen = await open(t, "bucket");
+  const dose = await screen.page.locator("#figure-dose").innerText();
+  await screen.page.emulateMedia({ media: "print" });
+  assert.equal(await screen.page.locator(".card-dose").innerText(), dose);
+  assert.match(await screen.page.locator(".card-top").innerText(), /For one container with 3 plants\./);
 });
 
 // Spanish says it with more letters.

@@ -179,6 +179,7 @@ test("a date from the calendar is the date of the plan", async (t) => {
   const screen = await Screen.open(t, metric);
   await screen.openExample("bottle");
   await screen.goTo("crop");
+  await screen.enter({ "crop.date_meaning": "transplanting" });
   await screen.page.getByLabel("Pick the date from a calendar").fill("2027-05-01");
   assert.equal(await screen.field("crop.date").inputValue(), "2027-05-01");
   assert.equal((await screen.events())[0].date, "1 May 2027");
