@@ -1471,7 +1471,7 @@ finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les convie
 
 finding-ph-low = El agua pura no amortigua el pH: una parte de agua de la llave lo sube, y también sube a medida que el cultivo se alimenta.
 
-finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con medidor o papel de pH. También puede sembrar sin lo uno ni lo otro: quizá amarilleen las hojas jóvenes, porque el hierro se aprovecha mal.
+finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con medidor o papel de pH. También puede plantar sin lo uno ni lo otro: quizá amarilleen las hojas jóvenes, porque el hierro se aprovecha mal.
 
 finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
