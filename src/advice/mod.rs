@@ -18,6 +18,7 @@ pub mod notebook;
 mod outcome;
 mod practice;
 mod protons;
+mod recipe;
 mod record;
 mod roots;
 mod season;
