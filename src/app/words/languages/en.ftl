@@ -2446,7 +2446,7 @@ calendar-pots-leave = Pots hang above the solution, as they should
 calendar-pots-leave-more = Water roots carry on. Do not top up: air roots drown.
 
 # Entry of the calendar.
-calendar-harvest = Harvest
+calendar-harvest = Harvest, within a week
 
 # More about that entry, in the calendar program.
 calendar-harvest-more = Clean hands, a clean knife, a week to finish.

@@ -1936,7 +1936,7 @@ calendar-pots-leave = Las macetas cuelgan sobre la solución, como debe ser
 
 calendar-pots-leave-more = Las raíces sumergidas siguen trabajando. No añada nada: las raíces aéreas se ahogan.
 
-calendar-harvest = Cosechar
+calendar-harvest = Cosechar, en el plazo de una semana
 
 calendar-harvest-more = Manos limpias, cuchillo limpio y una semana para terminar.
 
