@@ -16,7 +16,7 @@ const DENSEST: usize = 13;
 const ALARM: usize = 4;
 /// Letters in its lists beyond which it is, whatever there are of them: one language says with more
 /// letters what another says with few.
-const MANY_LETTERS: usize = 1600;
+const MANY_LETTERS: usize = 1450;
 const MOST_LETTERS: usize = 3000;
 
 /// The card of the open plan.
@@ -109,17 +109,17 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                                 .class("card-figure")
                                 .child(words::card_mark(outcome, units)),
                         )
-                        .child(el("p").child(words::card_mark_more(outcome, units)))
+                        .child(el("p").child(words::card_mark_more(outcome, units))),
+                )
+                .child(
+                    el("section")
                         .child(el("h3").child(words::dissolve()))
                         .child(
                             el("p")
                                 .class("card-dose")
-                                .child(words::doses_line(outcome, units)),
+                                .child(words::card_dose(outcome, units)),
                         )
-                        .child(el("p").child(words::card_dose_more(outcome))),
-                )
-                .child(
-                    el("section")
+                        .child(el("p").child(words::card_dose_more(outcome)))
                         .child(el("h3").child(words::card_dates_heading()))
                         .child(
                             el("table").child(

@@ -132,7 +132,18 @@ fn line_of(doses: &[Dose], units: UnitSystem) -> String {
 
 /// The doses of one container in one line; a long list of salts in short.
 pub fn doses_line(outcome: &Outcome, units: UnitSystem) -> String {
-    let doses = &outcome.fertilizer.doses;
+    short_line_of(&outcome.fertilizer.doses, units)
+}
+
+/// What is dissolved in one container in one line. Acid, which goes in last and bit by bit, is not
+/// named where somebody might pour in all of it.
+pub fn card_dose(outcome: &Outcome, units: UnitSystem) -> String {
+    let doses = outcome.fertilizer.doses.iter();
+    let dissolved = doses.filter(|dose| !matches!(dose.material, Material::Acid(_)));
+    short_line_of(&dissolved.cloned().collect::<Vec<_>>(), units)
+}
+
+fn short_line_of(doses: &[Dose], units: UnitSystem) -> String {
     if doses.len() > 3 {
         salts_in_all(&doses.len().to_string())
     } else {
