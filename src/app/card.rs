@@ -14,9 +14,10 @@ const DENSE: usize = 6;
 const DENSEST: usize = 13;
 /// Cautions that take as much room as an alarm.
 const ALARM: usize = 4;
-/// Letters in its lists beyond which it is, whatever there are of them: one language says with more
-/// letters what another says with few.
+/// Letters in its lists beyond which it is set a little smaller, small, and smallest, whatever there are
+/// of them: one language says with more letters what another says with few.
 const MANY_LETTERS: usize = 1450;
+const MORE_LETTERS: usize = 1750;
 const MOST_LETTERS: usize = 3000;
 
 /// The card of the open plan.
@@ -35,17 +36,21 @@ pub fn card() -> Node {
             outcome.as_ref().map_or(0, |outcome| {
                 let (lines, letters) = amount(outcome, app.units.get());
                 if lines > DENSEST || letters > MOST_LETTERS {
+                    3
+                } else if lines > DENSE || letters > MORE_LETTERS {
                     2
                 } else {
-                    usize::from(lines > DENSE || letters > MANY_LETTERS)
+                    usize::from(letters > MANY_LETTERS)
                 }
             })
         })
     });
-    let dense = move || amount.get() > 0;
-    let densest = move || amount.get() > 1;
+    let snug = move || amount.get() == 1;
+    let dense = move || amount.get() > 1;
+    let densest = move || amount.get() > 2;
     el("article")
         .class("card")
+        .class_live("snug", snug)
         .class_live("dense", dense)
         .class_live("densest", densest)
         .attr("aria-label", words::card())
