@@ -1818,7 +1818,7 @@ finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
 finding-ph-low = Pure water does not hold the pH steady: some tap water in it brings the pH up, and it rises as the crop feeds.
 
 # After it, where the pH is high.
-finding-ph-high = Rain water for part of it, or an acid added with a pH meter or paper, brings it down. You can plant without either: young leaves may then turn yellow, as iron feeds poorly.
+finding-ph-high = Rain water for part of it, or an acid added with a pH meter or paper, brings it down. You can plant without either: young leaves may then go yellow, as iron feeds poorly.
 
 finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
