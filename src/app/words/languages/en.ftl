@@ -143,7 +143,7 @@ example-more-bottle = { $units ->
 example-more-bucket = { $units ->
     [us] 5 gallons
    *[metric] 19 litres
-} with a lid. The usual first attempt.
+} with a lid, under a clear roof. The usual first attempt.
 
 example-more-covered-tank = A lined timber frame under one sheet of board, 48 heads.
 
@@ -2375,7 +2375,7 @@ card-mix-fill-tap = Fill to the mark with tap or well water and stir.
 card-mix-acid = Gloves, eye protection: stir in up to { $dose } of { $material }, bit by bit, to pH { $ph }. Without a meter or pH paper leave it out.
 
 # Last step of mixing.
-card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference }, pH about { $ph }. Too strong? Swap some for water. Too weak? Stir in a little more of the same. Only now, before planting.
+card-mix-measure = Measure, if you have a meter: EC about { $ec } at { $reference }, pH about { $ph }. Too strong? Swap some for water. Too weak? Stir in a little more, dissolved. Only now, before planting.
 
 # Before a date.
 card-date-sow = Sow

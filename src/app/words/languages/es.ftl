@@ -110,7 +110,7 @@ example-more-bottle = { $units ->
 example-more-bucket = { $units ->
     [us] 5 galones
    *[metric] 19 litros
-}, con tapa. Lo habitual para empezar.
+}, con tapa, bajo un techo transparente. Lo habitual para empezar.
 
 example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola placa, 48 plantas.
 
@@ -195,7 +195,7 @@ language-label = Idioma
 
 method-bottle = Una planta en una botella
 
-method-bucket = Varias en una cubeta
+method-bucket = Varias plantas en una cubeta
 
 method-covered-tank = Tanque cubierto
 
@@ -223,7 +223,7 @@ date-meaning-transplanting = el trasplante
 
 date-meaning-seeding = la siembra
 
-dosing-dry-blend = Una mezcla seca, pesada
+dosing-dry-blend = Una mezcla seca, que se pesa
 
 dosing-stocks = Soluciones madre A y B
 
@@ -949,7 +949,7 @@ hint-carbon-dioxide = Cerca de 420 ppm al aire libre.
 
 hint-climate-kind = Con esto se llenan los datos de abajo. Puede cambiar cualquiera.
 
-hint-blend = Con esto se llena abajo una etiqueta típica. Copie los datos de su propia bolsa. Pocas mezclas contienen calcio: el agua de lluvia o blanda necesita además nitrato de calcio, como solución madre A.
+hint-blend = Esto rellena los datos de abajo con una etiqueta típica. Copie los datos de su propia bolsa. Pocas mezclas contienen calcio: el agua de lluvia o blanda necesita además nitrato de calcio, como solución madre A.
 
 hint-pipe = Diámetros exteriores reales, no tamaños nominales.
 
@@ -1888,7 +1888,7 @@ card-mix-fill-tap = Llene hasta la marca con agua de la llave o de pozo y revuel
 
 card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }. Sin medidor ni papel de pH, no lo añada.
 
-card-mix-measure = Mida, si tiene medidor: CE de unos { $ec } a { $reference }, pH de unos { $ph }. ¿Muy concentrada? Cambie una parte por agua. ¿Poco? Añada un poco más de lo mismo. Solo ahora, antes de plantar.
+card-mix-measure = Mida, si tiene medidor: CE de unos { $ec } a { $reference }, pH de unos { $ph }. ¿Muy concentrada? Cambie una parte por agua. ¿Poco concentrada? Añada un poco más de fertilizante disuelto. Solo ahora, antes de plantar.
 
 card-date-sow = Sembrar
 
