@@ -255,3 +255,13 @@ pub enum Fact {
     #[serde(untagged)]
     Structure(StructureFact),
 }
+
+impl Fact {
+    /// Whether it is a caution that stands in every plan of its kind, whatever its figures.
+    pub const fn always(&self) -> bool {
+        matches!(
+            self,
+            Self::Salts | Self::Acid | Self::OpenWater | Self::Electricity
+        )
+    }
+}

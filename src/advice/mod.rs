@@ -24,10 +24,10 @@ mod roots;
 mod season;
 mod section;
 mod solution;
+mod solution_mends;
 mod stocks;
 mod structure;
 mod succession;
-mod water_mends;
 
 pub use boards::{LEAST_LEFT_CM, PipeRow, PipeVerdict, SOUND_GAP_CM};
 pub use calendar::{Calendar, HARVEST_WINDOW_DAYS};
@@ -41,8 +41,8 @@ pub use outcome::{
     SheetPiece, TimberOutcome, WorkStep,
 };
 pub use outcome::{
-    BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, Fitting,
-    Material, NextCrop, NitrogenForms, Outcome, Saturation, SeasonOutcome, Shortfall,
+    BoardsOutcome, Cost, DayOutcome, Dose, Doses, Elements, Event, EventKind, Fill, FirstWater,
+    Fitting, Material, NextCrop, NitrogenForms, Outcome, Saturation, SeasonOutcome, Shortfall,
     SolutionOutcome, SpeciesAmount, StockContent, StockOutcome, TargetReached, WaterItem,
     WaterOutcome,
 };
@@ -56,7 +56,7 @@ pub use structure::materials::materials_csv;
 pub use succession::{Demand, Planting, Succession, succession};
 
 use crate::plan::{
-    Daylight, Fertilizer, Field, Light, Plan, Problem, ProblemKind, Sound, Strength, check,
+    Daylight, Fertilizer, Field, Light, Method, Plan, Problem, ProblemKind, Sound, Strength, check,
 };
 use crate::science::sun::{Sun, clear_sky};
 use crate::science::units::area::square_meter;
@@ -87,7 +87,7 @@ use mixing::Mixed;
 pub fn solve(plan: &Plan) -> Result<Outcome, Vec<Problem>> {
     let (sound, chemistry, mixed) = prepare(plan)?;
     let mut outcome = work_out(plan, &sound, &chemistry, &mixed).map_err(|Beyond| beyond(None))?;
-    water_mends::add(plan, &sound, (&chemistry, &mixed), &mut outcome);
+    solution_mends::add(plan, &sound, (&chemistry, &mixed), &mut outcome);
     Ok(outcome)
 }
 
@@ -303,6 +303,12 @@ fn fill_outcome(sound: &Sound, tank: &Tank, filled: &Filled) -> Result<Fill, Bey
         containers: sound.container.count,
         plants: sound.crop.plants,
         plants_per_board: sound.crop.plants_per_board,
+        cover_hole_cm: match sound.container.method {
+            Method::Bottle | Method::FloatingBoards => None,
+            Method::Bucket | Method::CoveredTank => {
+                Some(sound.container.pot.top_diameter.get::<centimeter>())
+            }
+        },
     })
 }
 

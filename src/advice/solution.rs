@@ -2,7 +2,9 @@
 
 use super::doses::millisiemens;
 use super::mixing::Mixed;
-use super::outcome::{Saturation, SolutionOutcome, SpeciesAmount, WaterItem, WaterOutcome};
+use super::outcome::{
+    FirstWater, Saturation, SolutionOutcome, SpeciesAmount, WaterItem, WaterOutcome,
+};
 use crate::plan::{Fertilizer, RawWater, SoundIons};
 use crate::science::raw_water::{Restriction, conductivity_check};
 use crate::science::solution::{
@@ -100,6 +102,23 @@ pub fn of_ions(ions: &SoundIons) -> Result<SolutionOutcome, Beyond> {
     })
 }
 
+fn first_water(fertilizer: &Fertilizer, chemistry: &Chemistry) -> FirstWater {
+    /// Conductivity below which a meter shows nothing worth a word: common practice, no source.
+    const PURE_MS_PER_CM: f64 = 0.05;
+    let rain = fertilizer.rain.get::<ratio>();
+    if rain > 0.0 && rain < 1.0 {
+        if rain < 0.5 {
+            FirstWater::RainAndRaw
+        } else {
+            FirstWater::Rain
+        }
+    } else if millisiemens(chemistry.filled_in().conductivity()) < PURE_MS_PER_CM {
+        FirstWater::Pure
+    } else {
+        FirstWater::Raw
+    }
+}
+
 /// The raw water, judged as far as it is known: the analysis as it stands, its limits as it is filled
 /// in. `fill`: of one container.
 pub(super) fn water(fertilizer: &Fertilizer, chemistry: &Chemistry, fill: Volume) -> WaterOutcome {
@@ -107,6 +126,7 @@ pub(super) fn water(fertilizer: &Fertilizer, chemistry: &Chemistry, fill: Volume
     let mut outcome = WaterOutcome {
         ec_ms_per_cm: millisiemens(computed),
         rain_l: (fill * fertilizer.rain).get::<liter>(),
+        first: first_water(fertilizer, chemistry),
         ec_ratio: None,
         charge_error_pct: None,
         analysis_is_sound: true,

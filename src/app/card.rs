@@ -9,16 +9,17 @@ use super::words::{self, Worded};
 use crate::advice::{Fact, Outcome, Weight};
 use crate::plan::{Dosing, Plan, UnitSystem};
 
-/// Doses and cautions beyond which the card is set small, and smallest.
-const DENSE: usize = 6;
-const DENSEST: usize = 13;
-/// Cautions that take as much room as an alarm.
-const ALARM: usize = 4;
-/// Letters in its lists beyond which it is set a little smaller, small, and smallest, whatever there are
-/// of them: one language says with more letters what another says with few.
-const MANY_LETTERS: usize = 1450;
-const MORE_LETTERS: usize = 1750;
-const MOST_LETTERS: usize = 3000;
+/// Letters in its lists beyond which the card is set closer, and then in ever smaller type
+/// (`style/print.css`). Measured on A4 and US Letter for the ready plans and for the longest cards, in
+/// two languages and both systems of units: no page is more than 97 % full.
+const ROOM: [(usize, &str); 6] = [
+    (1500, "0"),
+    (1900, "1"),
+    (2400, "2"),
+    (2700, "3"),
+    (3150, "4"),
+    (3450, "5"),
+];
 
 /// The card of the open plan.
 pub fn card() -> Node {
@@ -31,28 +32,18 @@ pub fn card() -> Node {
         })
     };
     // A long list of salts or cautions still has to fit on one page.
-    let amount = Memo::new(move |_| {
-        app.rested_with(|outcome| {
-            outcome.as_ref().map_or(0, |outcome| {
-                let (lines, letters) = amount(outcome, app.units.get());
-                if lines > DENSEST || letters > MOST_LETTERS {
-                    3
-                } else if lines > DENSE || letters > MORE_LETTERS {
-                    2
-                } else {
-                    usize::from(letters > MANY_LETTERS)
-                }
-            })
-        })
-    });
-    let snug = move || amount.get() == 1;
-    let dense = move || amount.get() > 1;
-    let densest = move || amount.get() > 2;
+    let size = move || {
+        let letters = app.rested_with(|outcome| {
+            outcome
+                .as_ref()
+                .map_or(0, |outcome| letters(outcome, app.units.get()))
+        });
+        let size = ROOM.iter().find(|(most, _)| letters <= *most);
+        size.map_or("6", |(_, size)| size)
+    };
     el("article")
         .class("card")
-        .class_live("snug", snug)
-        .class_live("dense", dense)
-        .class_live("densest", densest)
+        .attr_live("data-type", size)
         .attr("aria-label", words::card())
         .child(
             el("header")
@@ -206,27 +197,22 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
         )
 }
 
-/// Doses and cautions on the card, and the letters of its lists.
-fn amount(outcome: &Outcome, units: UnitSystem) -> (usize, usize) {
+/// Letters of the lists on the card.
+fn letters(outcome: &Outcome, units: UnitSystem) -> usize {
     // What the end of a line leaves empty, on average.
     const REST: usize = 25;
-    let cautions = cautions(outcome, units);
-    let alarms = ALARM * words::alarms(outcome, units).len();
-    let lines = outcome.fertilizer.doses.len() + cautions.len() + alarms;
     let lists = [
+        words::alarms(outcome, units),
         words::card_prepare(outcome, units),
         words::card_mix(outcome, units),
         words::watch_lines(outcome, units),
-        cautions,
+        cautions(outcome, units),
     ];
-    let letters = lists
-        .iter()
-        .flatten()
-        .map(|line| line.chars().count() + REST);
-    (lines, letters.sum())
+    let of = |line: &String| line.chars().count() + REST;
+    lists.iter().flatten().map(of).sum()
 }
 
-/// Crop, container and what is dissolved.
+/// Crop, container, what is dissolved, and where the plants stand.
 fn subject(plan: &Plan) -> String {
     let salts = plan.fertilizer.dosing.known() == Some(Dosing::Salts);
     let dissolved = if salts {
@@ -238,6 +224,8 @@ fn subject(plan: &Plan) -> String {
         plan.crop.kind.known().map(Worded::word),
         plan.container.method.known().map(Worded::word),
         dissolved,
+        plan.climate.shelter.known().map(Worded::word),
+        plan.climate.kind.known().map(Worded::word),
     ];
     let known = words.into_iter().flatten();
     known.fold(String::new(), |line, word| line + " · " + &word)
@@ -278,6 +266,7 @@ fn at_the_bench(fact: &Fact) -> bool {
             | Fact::Electricity
             | Fact::StocksApart { .. }
             | Fact::Warm { .. }
+            | Fact::Ph { .. }
             | Fact::FallsOut { .. }
     ) || matches!(fact, Fact::Water { item } if item.severe)
 }

@@ -9,7 +9,7 @@ use wasm_split_helpers::wasm_split;
 use super::browser;
 use super::browser::dom::{Node, el, given, live, several};
 use super::browser::part::{Missing, part};
-use super::results::{titled_table, way};
+use super::results::{CHECKS, titled_table, way};
 use super::state::{App, Latest, app};
 use super::words;
 use crate::advice::Change as FieldChange;
@@ -261,5 +261,5 @@ fn offer(change: &Change, units: UnitSystem) -> Node {
         })
         .collect();
     let said = words::joined(edits.iter().map(|edit| words::change(edit, units)));
-    way((edits, said))
+    way((edits, said), CHECKS)
 }

@@ -15,7 +15,7 @@ use std::ops::Deref;
 use leptos::prelude::*;
 
 pub use engine::{Engine, Latest};
-use mends::Mended;
+pub use mends::Mended;
 use notes::Notes;
 pub use notes::{AcidIsWanted, Note, Remark};
 

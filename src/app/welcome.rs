@@ -1,17 +1,47 @@
 //! The first page: four ready plans, or a start of one's own.
 
+use std::cell::Cell;
+use std::rc::Rc;
+
 use leptos::prelude::*;
 
 use crate::app::browser::dom::{Node, button, el, given, live, several};
 
 use super::state::app;
-use super::words;
+use super::words::{self, Worded};
 use crate::catalog::Keyed;
+use crate::catalog::shelters::Shelter;
 use crate::plan::Example;
 
 /// Shown while no plan is open.
 pub fn welcome() -> Node {
     let app = app();
+    // Light decides more than anything else that a ready plan takes for granted.
+    let place = Rc::new(Cell::new(None));
+    let (chosen, own) = (Rc::clone(&place), Rc::clone(&place));
+    let standing = el("div")
+        .class("field standing")
+        .child(
+            el("label")
+                .attr("for", "standing")
+                .child(words::stand_where()),
+        )
+        .child(
+            el("select")
+                .id("standing")
+                .on_value("change", move |key| chosen.set(Shelter::from_key(&key)))
+                .child(el("option").attr("value", "").child(words::stand_as_said()))
+                .child(
+                    Shelter::ALL
+                        .iter()
+                        .map(|shelter| {
+                            el("option")
+                                .attr("value", shelter.key())
+                                .child(shelter.word())
+                        })
+                        .collect::<Node>(),
+                ),
+        );
     el("section")
         .class("welcome")
         .child(
@@ -21,14 +51,16 @@ pub fn welcome() -> Node {
                 .child(words::welcome()),
         )
         .child(el("p").class("lead").child(words::welcome_more()))
+        .child(standing)
         .child(
             el("ul").class("examples").child(
                 Example::ALL
                     .iter()
                     .map(|&example| {
+                        let place = Rc::clone(&place);
                         el("li").child(
                             button("example")
-                                .on("click", move || app.add_example(example))
+                                .on("click", move || app.add_example(example, place.get()))
                                 .child(sketch(example))
                                 .child(el("strong").child(words::example(example)))
                                 .child(el("span").child(live(move || {
@@ -41,7 +73,7 @@ pub fn welcome() -> Node {
         )
         .child(
             button("main")
-                .on("click", move || app.add_own(words::own_plan()))
+                .on("click", move || app.add_own(words::own_plan(), own.get()))
                 .child(words::start_own()),
         )
         .child(given(

@@ -17,6 +17,7 @@ use crate::catalog::pipes::{PipeChoice, PipeMaterial};
 use crate::catalog::pots::PotChoice;
 use crate::catalog::recipes::RecipeChoice;
 use crate::catalog::salts::Salt;
+use crate::catalog::shelters::Shelter;
 use crate::catalog::timber::Timber;
 use crate::catalog::vessels::VesselChoice;
 
@@ -43,6 +44,20 @@ impl Example {
             Self::Bucket => bucket(&mut plan),
             Self::CoveredTank => covered_tank(&mut plan),
             Self::FloatingBoards => floating_boards(&mut plan),
+        }
+        plan
+    }
+
+    /// The plan for where the plants will stand, if that is known.
+    pub fn plan_under(self, shelter: Option<Shelter>) -> Plan {
+        let mut plan = self.plan();
+        if let Some(shelter) = shelter {
+            plan.choose_shelter(shelter);
+            // In so little light three draw one charge for so long that its end is too strong; a law
+            // holds this to the season.
+            if self == Self::Bucket && shelter == Shelter::Porch {
+                plan.crop.plants_per_container = Entry::Number(2.0);
+            }
         }
         plan
     }

@@ -38,10 +38,26 @@ async function assertOnePage(screen, what) {
   }
 }
 
+/** Type is set small only where the page is full: on the lower of the two sheets three quarters of it. */
+async function assertLarge(page, what) {
+  await page.emulateMedia({ media: "print" });
+  const full = await page.locator(".card").evaluate((card) => {
+    // A sheet of US Letter less its margins, of 11 mm.
+    const [width, height] = [215.9 - 22, 279.4 - 22];
+    card.style.width = `${width}mm`;
+    const share = (card.getBoundingClientRect().height / 96) * (25.4 / height);
+    card.style.width = "";
+    return card.dataset.type === "0" ? 1 : share;
+  });
+  await page.emulateMedia({ media: null });
+  assert.ok(full >= 0.75, `${what}: small type on a page that is ${full.toFixed(2)} full`);
+}
+
 for (const example of EXAMPLES) {
   test(`${example}: the card is one page, however much there is to say`, async (t) => {
     const screen = await open(t, example);
     await assertOnePage(screen, "as it comes");
+    await assertLarge(screen.page, "as it comes");
     await screen.planName.fill(LONG_NAME);
     await screen.enter(WORST);
     assert.deepEqual(await screen.summary.allInnerTexts(), []);
@@ -67,7 +83,7 @@ for (const example of EXAMPLES) {
 test("the card says where the level should stand, every second week", async (t) => {
   const screen = await open(t, "bucket");
   const { weeks } = await solved(screen);
-  const line = (await screen.cardLines()).find((text) => text.startsWith("Once a week measure from the rim down to the surface."));
+  const line = (await screen.cardLines()).find((text) => text.startsWith("Every second week measure from the rim down to the surface."));
   const said = [...line.matchAll(/([\d.]+)\scm on ([\d]+ [A-Z][a-z]+ \d{4})/g)].map(([, level, date]) => [date, Number(level)]);
   const wanted = weeks.filter(({ day }) => day > 0 && day % 14 === 0);
   const written = (date) =>
@@ -108,13 +124,15 @@ test("the dose stands large on the card, for so many plants", async (t) => {
 for (const example of EXAMPLES) {
   test(`${example}: the card in Spanish is one page too`, async (t) => {
     const screen = await open(t, example, {}, { context: { locale: "es-ES" } });
-    for (const entries of [{}, { "fertilizer.acid": "citric" }, { "climate.shelter": "porch" }]) {
+    const salts = { "fertilizer.dosing": "salts" };
+    for (const entries of [{}, { "fertilizer.acid": "citric" }, { "climate.shelter": "porch" }, WORST, salts]) {
       await screen.enter(entries);
       await screen.page.locator(".print-button:enabled").waitFor();
       for (const format of ["A4", "Letter"]) {
         const { pages, file } = await print(screen.page, { format });
         assert.equal(pages.length, 1, `${JSON.stringify(entries)}: pages of ${format}, ${file}`);
       }
+      await assertLarge(screen.page, JSON.stringify(entries));
     }
   });
 }

@@ -3,10 +3,10 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { longer, measure, slowDown } from "./device.mjs";
+import { longer, measure, slowDown, watchLongTasks } from "./device.mjs";
 import { solved } from "./command.mjs";
 import { PHONE, TABLET } from "./rig.mjs";
-import { EXAMPLES, plain, Screen, watchLongTasks } from "./screen.mjs";
+import { EXAMPLES, plain, Screen } from "./screen.mjs";
 import { violations } from "./violations.mjs";
 
 const GB = { locale: "en-GB" };

@@ -49,3 +49,12 @@ export async function longer(page) {
   const copied = await page.evaluate(() => window.copied.splice(0));
   return (share) => at(copied, share) / COPIES_MS;
 }
+
+/** Notes tasks over 50 ms in `window.long`, start and length in ms; to be told a page before it is opened. */
+export const watchLongTasks = (page) =>
+  page.addInitScript(() => {
+    window.long = [];
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) window.long.push([entry.startTime, entry.duration]);
+    }).observe({ type: "longtask" });
+  });

@@ -11,6 +11,7 @@ const touch = (viewport) => ({ viewport, touch: true, context: { locale: "en-GB"
 test("buttons beside a field take it a step up and down, in the units shown", async (t) => {
   const screen = await open(t, "bucket", {}, touch(TABLET));
   const box = screen.field("container.pot_immersion_cm");
+  await screen.unfold("container.pot_immersion_cm", { touch: true });
   await box.fill("2.7");
   const [less, more] = ["less", "more"].map((way) => screen.button(`Pot foot in solution at planting: ${way}`));
   for (const [button, value] of [[more, "3"], [more, "3.5"], [less, "3"], [less, "2.5"]]) {
@@ -40,6 +41,7 @@ test("arrow keys do the same, and stop at the limits", async (t) => {
   // A tape is read to the millimetre; such fields are typed only.
   await screen.goTo("container");
   const typed = screen.field("container.pot_height_cm");
+  await screen.unfold("container.pot_height_cm");
   const before = await typed.inputValue();
   await typed.press("ArrowUp");
   assert.equal(await typed.inputValue(), before);

@@ -81,6 +81,9 @@ test("from the first page to the printed card by keyboard alone", async (t) => {
   await page.keyboard.press("ArrowUp");
   assert.equal(await method.inputValue(), "bucket");
   await typeInto(screen, "container.height_cm", "36,5");
+  await tabTo(page, ".step:not([hidden]) details > summary");
+  // A covered tank, chosen in passing, asked for a look at the pots and opened it.
+  if (!(await page.evaluate(() => document.activeElement.parentElement.open))) await page.keyboard.press("Enter");
   await typeInto(screen, "container.pot_immersion_cm", "1 in");
   const figures = await screen.figures();
   assert.notDeepEqual(figures, first);

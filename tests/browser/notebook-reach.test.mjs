@@ -3,12 +3,12 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { longer, measure, slowDown } from "./device.mjs";
+import { longer, measure, slowDown, watchLongTasks } from "./device.mjs";
 import { metric, NO_FIGURE } from "./chemistry.mjs";
 import { begun, NotebookScreen, READINGS, solved, withReadings } from "./notebooks.mjs";
 import { dense, print } from "./print.mjs";
 import { DESKTOP, PHONE } from "./rig.mjs";
-import { plain, watchLongTasks } from "./screen.mjs";
+import { plain } from "./screen.mjs";
 import { violations } from "./violations.mjs";
 
 test("one page of either paper holds readings, forecast and close", async (t) => {

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { TODAY } from "./rig.mjs";
-import { EXAMPLES, Screen, STORE } from "./screen.mjs";
+import { EXAMPLES, idOf, plain, Screen, STORE } from "./screen.mjs";
 
 const metric = { context: { locale: "en-GB" } };
 
@@ -92,6 +92,7 @@ test("other units show other numbers and change no plan", async (t) => {
     const screen = await Screen.open(t, metric);
     await screen.openExample(key);
     // A value that no rounded number of inches stands for, and one that is no number.
+    await screen.unfold("container.pot_height_cm");
     await screen.field("container.pot_height_cm").fill("5.1234567");
     await screen.field("container.count").fill("1,0");
     await screen.chooseUnits("metric");
@@ -174,6 +175,102 @@ for (const key of EXAMPLES) {
     assert.equal((await screen.events())[0].date, "1 Feb 2027");
   });
 }
+
+test("a crowded bucket under a solid roof is mended by one tap each, and back", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bucket");
+  await screen.goTo("climate");
+  await screen.enter({ "climate.shelter": "porch" });
+  const finding = (text) => screen.page.locator(".findings li", { hasText: text });
+  const strong = finding("The solution gets strong");
+  await strong.locator(".mend").getByText("Set 2 plants in a container").click();
+  await strong.waitFor({ state: "detached" });
+  assert.equal(await screen.field("crop.plants_per_container").inputValue(), "2");
+  await screen.page.locator("#unmend").click();
+  await strong.waitFor();
+  assert.equal(await screen.field("crop.plants_per_container").inputValue(), "3");
+
+  // What helps stands under the large figures too, once each, with its own way back.
+  const helps = screen.page.locator(".cautions-below .mend");
+  assert.deepEqual((await helps.allInnerTexts()).map((text) => text.replace(/\d+%/, "…")), ["Set 2 plants in a container", "Use … rain water"]);
+  await helps.first().click();
+  await screen.focusMoves("unmend");
+  await strong.waitFor({ state: "detached" });
+  await screen.page.locator(".cautions-below #unmend").click();
+  await screen.focusMoves("cautions");
+  await strong.waitFor();
+
+  // The share of rain that the finding names stands beside the list of acids too.
+  const alkaline = finding(/pH \d.* after mixing/);
+  const share = /^Use (\d+)% rain water$/.exec(await alkaline.locator(".mend").innerText())[1];
+  await screen.goTo("fertilizer");
+  assert.match(await screen.problem("fertilizer.acid").innerText(), new RegExp(`Rain water for ${share}% of the water brings the pH down too`));
+  await alkaline.locator(".mend").click();
+  await alkaline.waitFor({ state: "detached" });
+  assert.equal(await screen.field("fertilizer.rain_pct").inputValue(), share);
+  assert.equal(await screen.problem("fertilizer.acid").innerText(), "");
+  const litres = Number(/([\d.]+)\sL of it is rain water/.exec(await screen.text())[1]);
+  const whole = Number(/([\d.]+)\sL weighing/.exec(await screen.text())[1]);
+  // Both as shown, to a tenth of a litre.
+  assert.ok(Math.abs(litres - (whole * Number(share)) / 100) <= 0.1, `${litres} of ${whole}`);
+});
+
+test("a ready plan stands where the first page was told", async (t) => {
+  const screen = await Screen.open(t, metric);
+  const place = screen.page.locator("#standing");
+  await place.selectOption("porch");
+  await screen.openExample("bucket");
+  assert.equal(await screen.field("climate.shelter").inputValue(), "porch");
+  assert.equal(await screen.field("climate.light_through_pct").inputValue(), "35");
+  // In so little light the charge of three would end too strong.
+  assert.equal(await screen.field("crop.plants_per_container").inputValue(), "2");
+  assert.deepEqual((await screen.findings()).filter(({ text }) => /gets strong|No single strength/.test(text)), []);
+  await screen.openMenu();
+  await screen.button("New plan").click();
+  await place.selectOption("");
+  await screen.openExample("bucket");
+  assert.equal(await screen.field("crop.plants_per_container").inputValue(), "3");
+});
+
+test("what the figures are for stands above them, each a way to its field", async (t) => {
+  const screen = await Screen.open(t, metric);
+  await screen.openExample("bucket");
+  const basis = screen.page.locator(".basis button");
+  const said = async () => (await basis.allInnerTexts()).map(plain);
+  assert.deepEqual(await said(), [
+    "Leaf lettuce",
+    "3 plants in a container",
+    "Sow on 22 Jan 2027",
+    "10-8-22",
+    "Tap water",
+    "Mild humid coast",
+    "Clear roof, open sides",
+  ]);
+  for (const [index, path] of [
+    "crop.kind",
+    "crop.plants_per_container",
+    "crop.date",
+    "fertilizer.blend",
+    "fertilizer.water_kind",
+    "climate.kind",
+    "climate.shelter",
+  ].entries()) {
+    await basis.nth(index).click();
+    await screen.focusMoves(idOf(path));
+  }
+  await screen.enter({ "crop.plants_per_container": "2", "climate.shelter": "porch", "fertilizer.dosing": "stocks" });
+  const now = await said();
+  assert.equal(now[1], "2 plants in a container");
+  assert.equal(now[3], "Stock solutions A and B");
+  assert.equal(now[6], "Porch under a solid roof");
+  // Over a rectangle the spacing says how many there are.
+  await screen.openMenu();
+  await screen.button("New plan").click();
+  await screen.openExample("floating_boards");
+  assert.equal((await said())[1], "144 plants in a container");
+  await basis.nth(1).click();
+  await screen.focusMoves(idOf("crop.spacing_along_cm"));
+});
 
 test("a date from the calendar is the date of the plan", async (t) => {
   const screen = await Screen.open(t, metric);

@@ -36,15 +36,6 @@ export const unfolded = (folds) => {
   return closed.length === 0 && all.every((fold) => fold.childElementCount > 1) && !document.querySelector(".waiting");
 };
 
-/** Notes tasks over 50 ms in `window.long`, start and length in ms; to be told a page before it is opened. */
-export const watchLongTasks = (page) =>
-  page.addInitScript(() => {
-    window.long = [];
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) window.long.push([entry.startTime, entry.duration]);
-    }).observe({ type: "longtask" });
-  });
-
 export class Screen {
   /** @param {import("playwright-core").Page} page */
   constructor(page) {

@@ -2,8 +2,9 @@
 
 use std::cell::Cell;
 
-use slackwater::advice::{DayOutcome, Elements, Fact, Finding};
-use slackwater::plan::{AcidChoice, Dosing, Field, Pick, Plan, StrengthBy};
+use slackwater::advice::{DayOutcome, Elements, Fact, Finding, Weight};
+use slackwater::catalog::shelters::Shelter;
+use slackwater::plan::{AcidChoice, Dosing, Entry, Example, Field, Pick, Plan, StrengthBy};
 use slackwater::{Outcome, solve};
 
 use crate::plans::{for_sound_plans, set};
@@ -265,6 +266,34 @@ fn a_solution_that_starts_as_advised_does_not_end_too_strong() {
         for_sound_plans(seed, follow);
     }
     assert!(followed.get() > 40, "only {} starts", followed.get());
+}
+
+/// Two heads under a solid roof, and not three, are fed by the ready bucket, whenever it is sown.
+#[test]
+fn the_ready_bucket_under_a_porch_holds_as_many_as_one_charge_feeds() {
+    let too_strong = |plan: &Plan| {
+        let outcome = solve(plan).expect("ready plans are sound");
+        let mut cautions = outcome
+            .findings
+            .iter()
+            .filter(|it| it.weight < Weight::Sound);
+        cautions.any(|finding| {
+            matches!(
+                finding.fact,
+                Fact::StrongAtEnd { .. } | Fact::FittingStrength { .. } | Fact::Short { .. }
+            )
+        })
+    };
+    for month in 1..=12 {
+        let mut plan = Example::Bucket.plan_under(Some(Shelter::Porch));
+        plan.crop.date = Entry::Text(format!("2027-{month:02}-10"));
+        assert!(!too_strong(&plan), "month {month}");
+        set(&mut plan, Field::PlantsPerContainer, 3.0);
+        assert!(too_strong(&plan), "month {month}: three");
+    }
+    // Under a clear roof three are fed.
+    assert!(!too_strong(&Example::Bucket.plan()));
+    assert_eq!(Example::Bucket.plan_under(None), Example::Bucket.plan());
 }
 
 #[test]

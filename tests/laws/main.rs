@@ -17,6 +17,7 @@ mod links;
 mod notebook;
 mod outcome;
 mod plans;
+mod rain;
 mod roots;
 mod saved;
 mod scaling;

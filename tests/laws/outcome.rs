@@ -66,6 +66,7 @@ const OPTIONAL: &[&str] = &[
     "contact_lost_day",
     "cost",
     "cover",
+    "cover_hole_cm",
     "day",
     "draught_at_end_mm",
     "draught_mm",

@@ -1,9 +1,11 @@
 //! Laws of the roots, and plans that fail on purpose with what mends them.
 
+use std::cell::Cell;
+
 use slackwater::advice::{Fact, MendWay, RootsFailureKind, Weight};
 use slackwater::catalog::Keyed;
 use slackwater::catalog::pipes::PipeChoice;
-use slackwater::plan::{Example, Field, Pick, Plan};
+use slackwater::plan::{Entry, Example, Field, Method, Pick, Plan};
 use slackwater::{Outcome, solve};
 
 use crate::plans::{for_sound_plans, set, show_when_it_fails};
@@ -88,6 +90,30 @@ fn mended(plan: &Plan, outcome: &Outcome) -> usize {
         }
     }
     failure.mends.len()
+}
+
+/// A pot falls through no hole, and fits into it.
+#[test]
+fn the_holes_of_a_cover_hold_their_pots() {
+    let holes = Cell::new(0);
+    for_sound_plans(123, |plan, outcome| {
+        let method = plan.container.method.known();
+        let covered = matches!(method, Some(Method::Bucket | Method::CoveredTank));
+        assert_eq!(outcome.fill.cover_hole_cm.is_some(), covered);
+        let Some(hole) = outcome.fill.cover_hole_cm else {
+            return;
+        };
+        let measure = |field: Field| match field.entry(plan) {
+            Some(Entry::Number(cm)) => *cm,
+            _ => field.if_unknown(plan).expect("a small pot stands in"),
+        };
+        // Through the metre and back.
+        let pot = measure(Field::PotTopDiameter);
+        assert!((hole - pot).abs() <= 1e-9 * pot, "{hole} {pot}");
+        assert!(hole < measure(Field::PotFlangeDiameter));
+        holes.set(holes.get() + 1);
+    });
+    assert!(holes.get() > 40, "only {} covers", holes.get());
 }
 
 #[test]

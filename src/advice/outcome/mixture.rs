@@ -242,6 +242,20 @@ pub struct StockMixture {
     pub saturation: Saturation,
 }
 
+/// What is poured into a container before the fertilizer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FirstWater {
+    /// The raw water, to about half.
+    Raw,
+    /// Rain, or water as pure, to about half.
+    Pure,
+    /// All the rain, which is half of the water or more; the raw water fills up to the mark.
+    Rain,
+    /// All the rain, and raw water to about half.
+    RainAndRaw,
+}
+
 /// The raw water.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct WaterOutcome {
@@ -249,6 +263,8 @@ pub struct WaterOutcome {
     pub ec_ms_per_cm: f64,
     /// Rain among the water of one container, L.
     pub rain_l: f64,
+    /// What is poured in first.
+    pub first: FirstWater,
     /// Measured over computed conductivity, where an analysis gives both.
     pub ec_ratio: Option<f64>,
     /// Difference of cations and anions over their sum, per cent, of an analysis.

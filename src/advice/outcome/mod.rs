@@ -102,4 +102,7 @@ pub struct Fill {
     pub plants: u32,
     /// Plants on one board.
     pub plants_per_board: Option<u32>,
+    /// Diameter of the holes in the cover, cm: they hold a pot just below its flange. None where
+    /// pots hang in a neck or in boards.
+    pub cover_hole_cm: Option<f64>,
 }

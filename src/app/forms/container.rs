@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, given, live, several};
+use crate::app::browser::dom::{Node, el, given, live, several};
 
 use super::build::build_form;
 use super::number::measured_pairs;
-use super::{choice_field, group, number_field, preset_field};
+use super::{choice_field, group, number_field, preset_field, wrong_within};
 use crate::app::state::app;
 use crate::app::words;
 use crate::catalog::foams::Foam;
@@ -129,17 +129,28 @@ pub fn container_form() -> Node {
                     words::preset_pot(),
                     Plan::choose_pot,
                 ))
-                .child(numbers(&[
-                    Field::CoverThickness,
-                    Field::PotHeight,
-                    Field::PotTopDiameter,
-                    Field::PotBottomDiameter,
-                    Field::PotFlangeDiameter,
-                    Field::PotImmersion,
-                ])),
+                .child(number_field(Field::CoverThickness)),
         ))
+        .child(pot_measures())
         .child(group(words::group_fill(), number_field(Field::FillDepth)))
         .child(build_form())
+}
+
+/// The measures of a pot, folded away unless one of them is wrong: whoever has no pots yet takes the
+/// common ones.
+fn pot_measures() -> Node {
+    let unfold = wrong_within(|field| field.path().starts_with("container.pot_"));
+    el("details")
+        .class("fold")
+        .open_live(move || unfold.get())
+        .child(el("summary").child(words::group_pot_measures()))
+        .child(el("div").class("fields").child(numbers(&[
+            Field::PotHeight,
+            Field::PotTopDiameter,
+            Field::PotBottomDiameter,
+            Field::PotFlangeDiameter,
+            Field::PotImmersion,
+        ])))
 }
 
 /// Number fields in a row.

@@ -7,6 +7,7 @@ use crate::advice::notebook::NotebookOutcome;
 use crate::app::browser;
 use crate::app::browser::dom::{Node, action, button, el};
 use crate::app::parts::{paragraphs, row};
+use crate::app::results::{CHECKS, told};
 use crate::app::words;
 
 /// Closing, and what it offers.
@@ -66,7 +67,7 @@ fn offer(desk: Desk, shown: &Shown, after: &NotebookOutcome) -> Node {
         return el("div").attr("role", "status").child(
             el("p")
                 .class("notice")
-                .child(el("span").child(words::mended(&mended.said)))
+                .child(el("span").child(told(&mended)))
                 .child(
                     action("quiet", words::undo(), move || {
                         app.unmend();
@@ -93,7 +94,7 @@ fn offer(desk: Desk, shown: &Shown, after: &NotebookOutcome) -> Node {
     button("mend")
         .id("notebook-correct")
         .on("click", move || {
-            app.mend(&changes, said.clone());
+            app.mend(&changes, said.clone(), CHECKS);
             browser::focus_soon("notebook-uncorrect");
         })
         .child(words::correct(&name))

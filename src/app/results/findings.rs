@@ -47,11 +47,11 @@ pub fn findings() -> Node {
                 .class("part")
                 .child(
                     el("h3")
-                        .id("findings")
+                        .id(mends::CHECKS)
                         .attr("tabindex", "-1")
                         .child(words::findings()),
                 )
-                .child(mends::mended())
+                .child(mends::mended(mends::CHECKS))
                 .child(
                     el("ul")
                         .class("findings")
@@ -79,7 +79,7 @@ fn item(finding: &Finding) -> Node {
     };
     el("li")
         .class(class)
-        .child(el("strong").child(words::weight(finding.weight)))
+        .child(el("strong").child(words::weight(finding)))
         .child(
             el("div")
                 .child(el("span").child(words::finding(finding, app.units.get())))

@@ -2,13 +2,14 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, button, el, given, live};
+use crate::app::browser::dom::{Node, button, el, live};
 
-use crate::advice::{Outcome, Weight};
-use crate::app::state::app;
+use crate::advice::{Finding, Outcome, Weight};
+use crate::app::state::{Latest, app};
 use crate::app::words::Worked;
 use crate::app::{browser, words};
 
+use super::mends::{CAUTIONS, CHECKS, first_mends, mended};
 use super::working::working;
 use crate::plan::{Dimension, UnitSystem};
 
@@ -87,31 +88,35 @@ pub fn headline() -> Node {
         )
 }
 
-/// The way to the cautions, which stand further down.
+/// How many cautions there are, the way to them, further down, and what mends some of them at once.
 pub fn cautions_below() -> Node {
     let app = app();
-    let count = Memo::new(move |_| {
-        app.listed_with(|outcome| {
-            let all = outcome.as_ref().into_iter().flat_map(|it| &it.findings);
-            all.filter(|finding| matches!(finding.weight, Weight::Stop | Weight::Caution))
-                .count()
+    let way = move || {
+        let count = app.listed_with(|outcome| grave(outcome).count());
+        (count > 0).then(|| {
+            el("a")
+                .attr("href", "#findings")
+                .on_event("click", |event| {
+                    // The address holds the plan.
+                    event.prevent_default();
+                    browser::focus_soon(CHECKS);
+                })
+                .child(words::cautions_count(count))
         })
-    });
-    given(
-        move || count.get() > 0,
-        move || {
-            el("p").class("cautions-below").child(
-                el("a")
-                    .attr("href", "#findings")
-                    .on_event("click", |event| {
-                        // The address holds the plan.
-                        event.prevent_default();
-                        browser::focus_soon("findings");
-                    })
-                    .child(live(move || words::cautions_count(count.get()))),
-            )
-        },
-    )
+    };
+    el("div")
+        .class("cautions-below")
+        .child(el("p").id(CAUTIONS).attr("tabindex", "-1").child(live(way)))
+        .child(mended(CAUTIONS))
+        .child(live(move || {
+            app.listed_with(|outcome| first_mends(grave(outcome)))
+        }))
+}
+
+/// What a plan is asked to change, without the cautions that every one has.
+fn grave(outcome: &Latest) -> impl Iterator<Item = &Finding> {
+    let all = outcome.as_ref().into_iter().flat_map(|it| &it.findings);
+    all.filter(|it| it.weight < Weight::Sound && !it.fact.always())
 }
 
 /// The bar at the foot of a phone: the result at a glance, and the way to it.

@@ -2,16 +2,24 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, button, el, live};
+use crate::app::browser::dom::{Node, button, el, live, several};
 
 use crate::advice::{Change, Fact, Finding};
-use crate::app::state::app;
+use crate::app::state::{Latest, Mended, app};
 use crate::app::words;
+use crate::plan::UnitSystem;
 
-/// The buttons of a finding.
-pub fn mends(finding: &Finding) -> Option<Node> {
-    let units = app().units.get();
-    let ways: Vec<(Vec<Change>, String)> = match &finding.fact {
+/// The id of the heading of the checks.
+pub const CHECKS: &str = "findings";
+/// The id of the way to them, under the large figures.
+pub const CAUTIONS: &str = "cautions";
+
+/// Changes, by their name.
+type Way = (Vec<Change>, String);
+
+/// The changes that a finding offers.
+fn ways(finding: &Finding, units: UnitSystem) -> Vec<Way> {
+    match &finding.fact {
         Fact::ContactLost { mends, .. } | Fact::RootsHang { mends, .. } => mends
             .iter()
             .map(|mend| (mend.changes.clone(), words::mend(mend, units)))
@@ -21,31 +29,69 @@ pub fn mends(finding: &Finding) -> Option<Node> {
             .iter()
             .map(|change| (vec![change.clone()], words::change(change, units)))
             .collect(),
-    };
+    }
+}
+
+/// The buttons of a finding.
+pub fn mends(finding: &Finding) -> Option<Node> {
+    buttons(ways(finding, app().units.get()), CHECKS)
+}
+
+/// The buttons of several findings: the first way of each, one that mends two of them once.
+pub fn first_mends<'a>(findings: impl Iterator<Item = &'a Finding>) -> Option<Node> {
+    let units = app().units.get();
+    let mut first: Vec<Way> = Vec::new();
+    for way in findings.filter_map(|finding| ways(finding, units).into_iter().next()) {
+        if first.iter().all(|known| known.1 != way.1) {
+            first.push(way);
+        }
+    }
+    let buttons = buttons(first, CAUTIONS)?;
+    Some(
+        several()
+            .child(el("p").child(words::mends_help()))
+            .child(buttons),
+    )
+}
+
+fn buttons(ways: Vec<Way>, under: &'static str) -> Option<Node> {
     if ways.is_empty() {
         return None;
     }
-    let buttons = ways.into_iter().map(way).collect::<Node>();
+    let buttons = ways.into_iter().map(|it| way(it, under)).collect::<Node>();
     Some(el("div").class("mends").child(buttons))
 }
 
-/// A button that makes changes, by their name.
-pub fn way((changes, name): (Vec<Change>, String)) -> Node {
+/// A button that makes changes, by their name, under a heading that stays.
+pub fn way((changes, name): Way, under: &'static str) -> Node {
     let app = app();
     let said = name.clone();
     button("mend")
-        .on("click", move || app.mend(&changes, said.clone()))
+        .on("click", move || app.mend(&changes, said.clone(), under))
         .child(name)
 }
 
-/// What was changed last, and the way back.
-pub fn mended() -> Node {
+/// A change that was made, with the figures as they are now.
+pub fn told(mended: &Mended) -> String {
+    let app = app();
+    let figures = |outcome: &Latest| {
+        let figures = outcome
+            .as_ref()
+            .map(|it| words::glance(it, app.units.get()));
+        figures.unwrap_or_default()
+    };
+    words::mended(&mended.said, &app.listed_with(figures))
+}
+
+/// What was changed last under a heading, and the way back.
+pub fn mended(under: &'static str) -> Node {
     let app = app();
     el("div").attr("role", "status").child(live(move || {
-        app.mended().map(|mended| {
+        let here = app.mended().filter(|mended| mended.under == under);
+        here.map(|mended| {
             el("p")
                 .class("notice")
-                .child(el("span").child(words::mended(&mended.said)))
+                .child(el("span").child(told(&mended)))
                 .child(
                     button("quiet")
                         .id("unmend")

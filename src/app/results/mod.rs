@@ -1,5 +1,6 @@
 //! What comes of the plan, beside the forms.
 
+mod basis;
 mod calendar;
 mod details;
 mod findings;
@@ -21,7 +22,7 @@ use crate::plan::Problem;
 
 pub use details::titled_table;
 pub use headline::glance;
-pub use mends::way;
+pub use mends::{CHECKS, told, way};
 pub use more::{More, fetch_more, fold, shown};
 pub use working::working;
 
@@ -63,6 +64,7 @@ pub fn results() -> Node {
             el("div")
                 .class("figures")
                 .class_live("stale", move || app.has_problems())
+                .child(basis::basis())
                 .child(headline::headline())
                 .child(headline::cautions_below())
                 .child(building::print_button())

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::dom::{Node, el, given, live, several};
 
 use crate::advice::{PipeRow, PipeVerdict};
-use crate::app::state::app;
+use crate::app::state::{Latest, app};
 use crate::app::words::{self, Worded, Worked};
 
 use super::working::working;
@@ -14,19 +14,11 @@ use crate::plan::{Dimension, UnitSystem};
 /// The table, where boards float.
 pub fn pipe_table() -> Node {
     let app = app();
-    let rows = Memo::new(move |_| {
-        app.tabled_with(|outcome| {
-            outcome
-                .as_ref()
-                .and_then(|outcome| outcome.boards.as_ref())
-                .map(|boards| boards.pipes.clone())
-                .unwrap_or_default()
-        })
-    });
-    let any_sound =
-        move || rows.with(|rows| rows.iter().any(|row| row.verdict == PipeVerdict::Sound));
+    let any_sound = move || {
+        app.tabled_with(|outcome| rows(outcome).any(|row| row.verdict == PipeVerdict::Sound))
+    };
     given(
-        move || rows.with(|rows| !rows.is_empty()),
+        move || app.tabled_with(|outcome| rows(outcome).next().is_some()),
         move || {
             el("section")
                 .class("part")
@@ -56,16 +48,22 @@ pub fn pipe_table() -> Node {
                                     ),
                                 )
                                 .child(el("tbody").child(live(move || {
-                                    rows.get()
-                                        .into_iter()
-                                        .map(|row| line(&row, app.units.get()))
-                                        .collect::<Node>()
+                                    let units = app.units.get();
+                                    app.tabled_with(|outcome| {
+                                        let lines = rows(outcome).map(|row| line(row, units));
+                                        lines.collect::<Node>()
+                                    })
                                 }))),
                         ),
                 )
                 .child(working(Worked::Boards))
         },
     )
+}
+
+fn rows(outcome: &Latest) -> impl Iterator<Item = &PipeRow> {
+    let boards = outcome.as_ref().and_then(|outcome| outcome.boards.as_ref());
+    boards.into_iter().flat_map(|boards| &boards.pipes)
 }
 
 fn line(row: &PipeRow, units: UnitSystem) -> Node {

@@ -14,11 +14,13 @@ pub struct Mended {
     after: Plan,
     /// The change in words.
     pub said: String,
+    /// The id of the heading under which it was made, and can be taken back.
+    pub under: &'static str,
 }
 
 impl App {
-    /// Makes a change that mends the open plan; it can be taken back.
-    pub fn mend(self, changes: &[Change], said: String) {
+    /// Makes a change that mends the open plan; it can be taken back under the heading of that id.
+    pub fn mend(self, changes: &[Change], said: String, under: &'static str) {
         if let Some(before) = self.plan.get_untracked() {
             let mut after = before.clone();
             for change in changes {
@@ -29,6 +31,7 @@ impl App {
                 before,
                 after,
                 said,
+                under,
             }));
             // The button that did it is gone.
             browser::focus_soon("unmend");
@@ -48,7 +51,7 @@ impl App {
         if let Some(mended) = self.mended.get_untracked() {
             self.mended.set(None);
             self.edit(|plan| *plan = mended.before);
-            browser::focus_soon("findings");
+            browser::focus_soon(mended.under);
         }
     }
 }

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::{App, Deleted, Step};
 use crate::app::{browser, words};
+use crate::catalog::shelters::Shelter;
 use crate::plan::{DateMeaning, Entry, Example, Kept, Pick, Plan};
 
 impl App {
@@ -77,8 +78,8 @@ impl App {
     }
 
     /// Opens a copy of a ready example.
-    pub fn add_example(self, example: Example) {
-        let mut plan = example.plan();
+    pub fn add_example(self, example: Example, shelter: Option<Shelter>) {
+        let mut plan = example.plan_under(shelter);
         words::example_name(example).clone_into(&mut plan.name);
         sow_today(&mut plan);
         self.add(plan);
@@ -86,8 +87,8 @@ impl App {
 
     /// Opens a plan of the grower's own: the bucket, sown today, with the sizes that are sold where
     /// the page's units are used.
-    pub fn add_own(self, name: &str) {
-        let mut plan = Example::Bucket.plan();
+    pub fn add_own(self, name: &str, shelter: Option<Shelter>) {
+        let mut plan = Example::Bucket.plan_under(shelter);
         plan.choose_sizes(self.units.get_untracked());
         name.clone_into(&mut plan.name);
         sow_today(&mut plan);

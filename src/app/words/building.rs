@@ -118,6 +118,14 @@ pub fn alarm(outcome: &Outcome) -> Option<&'static str> {
 
 /// The button of a mend: the field and what it becomes.
 pub fn change(change: &Change, units: UnitSystem) -> String {
+    // What mends the plans of buckets is said as one would say it.
+    if let Entry::Number(value) = change.value {
+        match change.field {
+            Field::PlantsPerContainer => return mend_plants(&rounded(value, 6)),
+            Field::RainShare => return mend_rain(&rounded(value, 6)),
+            _ => {}
+        }
+    }
     let to = match &change.value {
         Entry::Number(value) => change.field.limits().map_or_else(
             || rounded(*value, 6),

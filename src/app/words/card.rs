@@ -2,22 +2,25 @@
 
 use super::doses::{all_doses_line, capital, dose, material, stock_parts};
 use super::figures::{date, reference, show, unit};
-use super::findings::fine;
+use super::finding_parts::fine;
 use super::results::below_rim;
 use super::say::*;
-use crate::advice::Material;
-use crate::advice::{Dose, Outcome};
+use crate::advice::{Dose, FirstWater, Material, Outcome};
 use crate::plan::{Dimension, UnitSystem};
 
 /// What to have at hand.
 pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     let fill = &outcome.fill;
-    let container = if outcome.boards.is_some() {
-        card_prepare_boards()
-    } else {
-        card_prepare_cover()
-    };
     let plants = &fill.plants.to_string();
+    let container = match fill.cover_hole_cm {
+        Some(hole) => CardPrepareCover {
+            plants,
+            hole: &show(Dimension::Length, hole, units),
+        }
+        .text(),
+        None if outcome.boards.is_some() => card_prepare_boards().to_owned(),
+        None => card_prepare_neck().to_owned(),
+    };
     let pots = match fill.plants_per_board {
         Some(each) => CardPreparePotsOnBoards {
             plants,
@@ -26,7 +29,14 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         .text(),
         None => card_prepare_pots(plants),
     };
-    let mut lines = vec![container.to_owned(), pots];
+    let mut lines = vec![container, pots];
+    let doses = &outcome.fertilizer.doses;
+    if doses
+        .iter()
+        .any(|item| matches!(item.material, Material::Blend(_)))
+    {
+        lines.push(card_prepare_blend().to_owned());
+    }
     for stock in &outcome.stocks {
         lines.push(
             CardStock {
@@ -69,6 +79,7 @@ pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fill = &outcome.fill;
     CardMarkMore {
         depth: &show(Dimension::Length, fill.depth_cm, units),
+        height: &show(Dimension::Length, fill.depth_cm + fill.below_rim_cm, units),
         volume: &show(Dimension::Volume, fill.volume_l, units),
         put_in: if outcome.boards.is_some() {
             "boards"
@@ -83,21 +94,18 @@ pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
 /// How to mix one container: half the water first; calcium apart from sulfate and phosphate until
 /// dilute; acid last.
 pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
-    /// Below it a meter shows nothing worth a word.
-    const PURE_MS_PER_CM: f64 = 0.05;
-    let raw = outcome.fertilizer.raw_water_ec_ms_per_cm;
-    let (rain_l, all_l) = (outcome.water.rain_l, outcome.fill.volume_l);
-    let rain = show(Dimension::Volume, rain_l, units);
-    let mixes = rain_l > 0.0 && rain_l < 0.999 * all_l;
-    let mut lines = vec![if mixes && rain_l >= all_l / 2.0 {
-        card_mix_rain(&rain)
-    } else if mixes {
-        card_mix_rain_and_tap(&rain)
-    } else if raw < PURE_MS_PER_CM {
-        card_mix_half_pure().to_owned()
-    } else {
-        card_mix_half(&show(Dimension::Conductivity, raw, units))
-    }];
+    let (raw, water) = (outcome.fertilizer.raw_water_ec_ms_per_cm, &outcome.water);
+    let rain = show(Dimension::Volume, water.rain_l, units);
+    let (first, fill) = match water.first {
+        FirstWater::Raw => (
+            card_mix_half(&show(Dimension::Conductivity, raw, units)),
+            card_mix_fill(),
+        ),
+        FirstWater::Pure => (card_mix_half_pure().to_owned(), card_mix_fill()),
+        FirstWater::Rain => (card_mix_rain(&rain), card_mix_fill_tap()),
+        FirstWater::RainAndRaw => (card_mix_rain_and_tap(&rain), card_mix_fill_tap()),
+    };
+    let mut lines = vec![first];
     let doses = &outcome.fertilizer.doses;
     let acid = |item: &&Dose| matches!(item.material, Material::Acid(_));
     let salts: Vec<&Dose> = doses.iter().filter(|item| !acid(item)).collect();
@@ -127,11 +135,6 @@ pub fn card_mix(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         }
         salts => lines.extend(jugs(salts, units)),
     }
-    let fill = if mixes {
-        card_mix_fill_tap()
-    } else {
-        card_mix_fill()
-    };
     lines.push(fill.to_owned());
     if let Some(item) = doses.iter().find(acid) {
         lines.push(
@@ -198,12 +201,18 @@ pub fn card_dates(outcome: &Outcome) -> Vec<(&'static str, String)> {
     if let Some(rest) = &calendar.boards_rest {
         rows.push((card_date_boards_rest(), date(rest)));
     }
+    // Whoever plants on another day counts from there.
+    let on_day = |(written, day): (&String, u32)| {
+        CardDateDay {
+            date: &date(written),
+            day: &day.to_string(),
+        }
+        .text()
+    };
+    let harvest = calendar.harvest.as_ref().zip(outcome.season.harvest_day);
     rows.push((
         card_date_harvest(),
-        calendar
-            .harvest
-            .as_deref()
-            .map_or_else(|| card_date_no_harvest().to_owned(), date),
+        harvest.map_or_else(|| card_date_no_harvest().to_owned(), on_day),
     ));
     rows
 }
@@ -251,6 +260,7 @@ pub fn watch_lines(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         watch_lines_2().to_owned(),
         watch_lines_3().to_owned(),
         watch_lines_4().to_owned(),
+        watch_lines_6().to_owned(),
     ];
     weekly.into_iter().chain(always).collect()
 }

@@ -8,7 +8,7 @@ use crate::science::units::ratio::percent;
 
 use super::choices::Worded;
 use super::figures::{on_scale, places, reference, rounded, show};
-use super::findings::{fine, sentences};
+use super::finding_parts::{fine, sentences};
 
 /// A dose as it is measured out: grams and millilitres everywhere, with US units beside what is not
 /// too small for them.

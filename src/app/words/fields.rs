@@ -1,7 +1,7 @@
 //! Labels of the fields, and how to measure what they ask for.
 
 use super::figures::show;
-use super::findings::{fine, sentences};
+use super::finding_parts::{fine, sentences};
 use super::say::*;
 use crate::app::state::AcidIsWanted;
 use crate::plan::{Dimension, Field, UnitSystem};

@@ -4,19 +4,22 @@
 
 use super::doses::{capital, material};
 use super::fields::label;
-use super::figures::{and_list, on_scale, rounded, show};
+use super::figures::{on_scale, show};
+use super::finding_parts::{
+    charge, fine, mends_text, minerals, sentences, water_amount, water_item,
+};
 use super::problems::unusual_text;
 use super::results::nutrient;
 use super::say::*;
-use crate::advice::{Fact, Finding, Mend, MendWay, Saturation, Weight};
+use crate::advice::{Fact, Finding, Weight};
 use crate::catalog::Keyed;
 use crate::plan::{Dimension, UnitSystem};
-use crate::science::raw_water::Item;
 use crate::season::MajorNutrient;
 
 /// How a finding is headed, for those who do not see its mark.
-pub fn weight(weight: Weight) -> &'static str {
-    match weight {
+pub fn weight(finding: &Finding) -> &'static str {
+    match finding.weight {
+        Weight::Caution if finding.fact.always() => weight_safety(),
         Weight::Stop => weight_stop(),
         Weight::Caution => weight_caution(),
         Weight::Sound => weight_sound(),
@@ -433,98 +436,4 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             )
         }
     }
-}
-
-/// The sentences that there are, one after the other.
-pub(super) fn sentences<const MOST: usize>(of: [Option<String>; MOST]) -> String {
-    of.into_iter()
-        .flatten()
-        .filter(|sentence| !sentence.is_empty())
-        .collect::<Vec<_>>()
-        .join(" ")
-}
-
-/// What would mend the roots.
-fn mends_text(mends: &[Mend], units: UnitSystem) -> String {
-    if mends.is_empty() {
-        return roots_mends_none().to_owned();
-    }
-    let ways: Vec<String> = mends.iter().map(|mend| way(mend, units)).collect();
-    roots_mends_any(&ways.join("; "))
-}
-
-fn way(mend: &Mend, units: UnitSystem) -> String {
-    let length = |cm| show(Dimension::Length, cm, units);
-    match mend.way {
-        MendWay::FillDepth { to_cm, .. } => roots_way_fill_depth(&length(to_cm)),
-        MendWay::PotHeight { to_cm, .. } => roots_way_pot_height(&length(to_cm)),
-        MendWay::Pipe {
-            to_mm, fill_anew, ..
-        } => {
-            let across = length(to_mm / 10.0);
-            if fill_anew {
-                roots_way_pipe_and_fill(&across)
-            } else {
-                roots_way_pipe(&across)
-            }
-        }
-    }
-}
-
-/// Button that makes a mend.
-pub fn mend(mend: &Mend, units: UnitSystem) -> String {
-    capital(&way(mend, units))
-}
-
-/// Minerals whose saturation index is above zero.
-fn minerals(saturation: &Saturation) -> String {
-    let names: Vec<String> = [
-        (saturation.gypsum, mineral_gypsum()),
-        (saturation.brushite, mineral_calcium_phosphate()),
-        (saturation.calcite, mineral_lime()),
-    ]
-    .into_iter()
-    .filter(|(index, _)| index.is_some_and(|index| index > 0.0))
-    .map(|(_, name)| name.to_owned())
-    .collect();
-    and_list(&names)
-}
-
-/// A pH to one place.
-pub fn fine(ph: f64) -> String {
-    rounded(ph, if ph < 10.0 { 2 } else { 3 })
-}
-
-/// Name of an item of raw water.
-fn water_item(item: Item) -> &'static str {
-    match item {
-        Item::Salinity => water_item_salinity(),
-        Item::SodiumAdsorption => water_item_sodium_adsorption(),
-        Item::ChlorideToxicity => water_item_chloride_toxicity(),
-        Item::Boron => water_item_boron(),
-        Item::NitrateNitrogen => water_item_nitrate_nitrogen(),
-        Item::Bicarbonate => water_item_bicarbonate(),
-        Item::Ph => water_item_ph(),
-        Item::Sodium => water_item_sodium(),
-        Item::Chloride => water_item_chloride(),
-        Item::Sulfate => water_item_sulfate(),
-        Item::Alkalinity => water_item_alkalinity(),
-        Item::Calcium => water_item_calcium(),
-        Item::Hardness => water_item_hardness(),
-    }
-}
-
-fn water_amount(item: Item, value: f64) -> String {
-    let amount = rounded(value, 2);
-    match item {
-        Item::Salinity => format!("{amount}\u{a0}mS/cm"),
-        Item::ChlorideToxicity | Item::Bicarbonate => water_amount_milliequivalents(&amount),
-        Item::SodiumAdsorption | Item::Ph => amount,
-        Item::Alkalinity | Item::Hardness => water_amount_as_carbonate(&amount),
-        _ => format!("{amount}\u{a0}mg/L"),
-    }
-}
-
-fn charge(mmol: f64) -> String {
-    format!("{}\u{a0}mmol", rounded(mmol, 3))
 }

@@ -5,6 +5,7 @@
     reason = "the texts are hundreds of functions that the build writes"
 )]
 
+mod basis;
 mod build_figures;
 mod build_lists;
 mod building;
@@ -16,6 +17,7 @@ mod choices;
 mod doses;
 mod fields;
 mod figures;
+mod finding_parts;
 mod findings;
 mod glossary;
 mod handing_on;
@@ -33,6 +35,7 @@ mod trial_result;
 mod trial_tables;
 mod workings;
 
+pub use basis::*;
 pub use build_figures::*;
 pub use build_lists::*;
 pub use building::*;
@@ -43,6 +46,7 @@ pub use choices::*;
 pub use doses::*;
 pub use fields::*;
 pub use figures::*;
+pub use finding_parts::{fine, mend};
 pub use findings::*;
 pub use glossary::*;
 pub use handing_on::*;

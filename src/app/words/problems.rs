@@ -2,7 +2,7 @@
 
 use super::fields::label;
 use super::figures::in_full;
-use super::findings::sentences;
+use super::finding_parts::sentences;
 use super::say::*;
 use crate::plan::{Dimension, Field, Problem, ProblemKind, Rule, UnitSystem};
 

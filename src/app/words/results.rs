@@ -7,7 +7,7 @@ use crate::plan::{Dimension, UnitSystem};
 use crate::season::MajorNutrient;
 
 use super::doses::doses_line;
-use super::findings::fine;
+use super::finding_parts::fine;
 
 /// The way to the cautions.
 pub fn cautions_count(count: usize) -> String {
@@ -84,6 +84,7 @@ pub fn harvest_more(outcome: &Outcome, units: UnitSystem) -> String {
         Some(day) => HarvestAfter {
             days: &day.to_string(),
             planted: &date(&outcome.calendar.transplanting),
+            sown: &date(&outcome.calendar.seeding),
             head,
         }
         .text(),

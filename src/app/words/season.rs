@@ -92,7 +92,7 @@ pub fn failing_day(day: usize, kind: Option<RootsFailureKind>) -> String {
     }
 }
 
-/// After a mend.
-pub fn mended(change: &str) -> String {
-    change_made(change)
+/// After a mend, with the figures as they are then.
+pub fn mended(change: &str, figures: &str) -> String {
+    ChangeMade { change, figures }.text()
 }

@@ -3,7 +3,7 @@
 use super::built::{Built, built, built_inputs, built_method, built_name};
 use super::doses::doses_line;
 use super::figures::{counted, rounded, show};
-use super::findings::fine;
+use super::finding_parts::fine;
 use super::results::saturation_line;
 use super::say::*;
 use crate::advice::{Fact, Outcome};

@@ -143,7 +143,7 @@ example-more-bottle = { $units ->
 example-more-bucket = { $units ->
     [us] 5 gallons
    *[metric] 19 litres
-} with a lid, under a clear roof. The usual first attempt.
+} with a lid, under a clear roof. The usual first attempt; under a solid roof it feeds two.
 
 example-more-covered-tank = A lined timber frame under one sheet of board, 48 heads.
 
@@ -172,6 +172,10 @@ welcome = What would you like to plan?
 
 # Under it.
 welcome-more = Open a ready plan and change it, or start from the container you have. Nothing here needs power, a pump or the internet.
+# First page: label of a list of shelters.
+stand-where = Where will the plants stand?
+# First choice of that list.
+stand-as-said = As each plan says
 
 # Button.
 start-own = Start from what I have
@@ -639,6 +643,9 @@ group-pot = Cover and net pots
 
 # Groups of fields.
 group-pot-boards = Net pots
+
+# Fold in the form of the container.
+group-pot-measures = Measures of a net pot
 
 # Groups of fields.
 group-boards = Boards
@@ -1321,6 +1328,25 @@ nutrient-magnesium = magnesium
 # Heading.
 result = What comes of it
 
+# Heading of the few words that the figures rest on; each leads to its field.
+basis = These figures are for what follows. Touch what is different with you.
+
+# How many plants share a container.
+basis-plants-each = { $plants ->
+    [one] 1 plant in a container
+   *[other] { $plants } plants in a container
+}
+
+# The day of sowing, in the fewest words.
+basis-sown = Sow on { $date }
+
+# The raw water, in the fewest words.
+basis-water-rain = Rain water
+
+basis-water-tap = Tap water
+
+basis-water-analysis = Water as analysed
+
 # Headline.
 fill = Fill to
 
@@ -1474,6 +1500,18 @@ cautions-below = { $count ->
    *[other] { $count } cautions: see the checks below
 }
 
+# Before buttons that make a change.
+mends-help = What helps:
+
+# Button: makes this change.
+mend-plants = { $plants ->
+    [one] Set 1 plant in a container
+   *[other] Set { $plants } plants in a container
+}
+
+# Button: makes this change.
+mend-rain = Use { $share }% rain water
+
 # The fill mark: under Fill to, on the card, and within other sentences.
 fill-below-rim = { $length } below the rim
 
@@ -1502,7 +1540,7 @@ harvest-not-reached = Not reached
 harvest-after = { $days ->
     [one] 1 day
    *[other] { $days } days
-} after planting on { $planted }, heads of about { $head }.
+} after the seedlings go in on { $planted } (sown on { $sown }), heads of about { $head }.
 
 # Where there is no harvest. head: mass of one.
 harvest-missing = Followed for { $days ->
@@ -1570,7 +1608,7 @@ mark-fill = fill mark
 
 mark-air = moist air
 
-mark-never-above = refill limit
+mark-never-above = never fill above
 
 curve-level = Level
 
@@ -1642,7 +1680,7 @@ failing-roots = Day { $day }: the solution falls away from the roots
 failing-pots = Day { $day }: the pots lose the solution before roots reach it
 
 # Notice after a button was pressed that mends the plan; change: the words of that button.
-change-made = Changed: { $change }.
+change-made = Changed: { $change }. Now { $figures }.
 
 ## doses
 
@@ -1689,6 +1727,9 @@ weight-stop = Stop
 
 # Mark of a finding: it may work, look again.
 weight-caution = Take care
+
+# How a caution is headed that stands in every plan of its kind.
+weight-safety = Safety
 
 # Mark of a finding: a check that passed.
 weight-sound = Good
@@ -1800,7 +1841,7 @@ finding-stock-weaker = Make it at most { $share }% of this strength, and pour mo
 finding-fitting-strength = In this climate a charge of { $low } to { $high } ends neither starved nor salty.
 
 # low and high: EC.
-finding-no-fitting-strength = No single strength fits: below { $low } a nutrient runs short, above { $high } the end gets salty. Fewer plants in the container mend both.
+finding-no-fitting-strength = No single strength fits: it takes { $low } or more to feed the crop to the end, and { $high } or less to keep the end from getting salty. Fewer plants in the container mend both.
 
 # nutrient: symbol of an element. form: nitrate, ammonium or nothing. reached and target: mg/L.
 finding-target-missed = The salts on the shelf miss { $nutrient }{ $form ->
@@ -1831,7 +1872,7 @@ finding-ph-measure = Nothing to do before planting; yellow young leaves are the 
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
 # minerals: one or more names of minerals; the first letter of the sentence becomes a capital.
-finding-falls-out = { $minerals } can fall out: a white powder on the floor. Use rain water, a lower pH or a weaker solution.
+finding-falls-out = { $minerals } can fall out: a white powder at the bottom, which feeds no plant. Use rain water, a lower pH or a weaker solution.
 
 finding-analysis-agrees = The water analysis agrees with itself.
 
@@ -2267,7 +2308,7 @@ card-dates-heading = Dates
 card-rule = Never raise the level
 
 # The rule.
-card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, add a little plain water at a time, only as much as was drunk since the day before.
+card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, pour in plain water a little at a time and never more than was drunk since the day before: so the level does not rise.
 
 # Heading.
 card-watch = Watch for
@@ -2291,7 +2332,9 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
 # What to watch for; levels: a list such as 3 cm on day 14, 9 cm on day 28.
-watch-lines-5 = Once a week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down, and harvest early if it runs out.
+watch-lines-5 = Every second week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down; if it would not last, stretch it as above or harvest early.
+
+watch-lines-6 = Yellow young leaves: measure the pH, it may have risen.
 
 # A day and how far the level is below the rim then.
 watch-level = { $level } on { $date }
@@ -2299,8 +2342,14 @@ watch-level = { $level } on { $date }
 # Under "Prepare", for a tank with boards that rest on pipes.
 card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.
 
-# Under "Prepare", for a container with a cover.
-card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight, with holes or a neck that the net pots fit.
+# Under "Prepare", for a bottle.
+card-prepare-neck = A food-grade container that never held chemicals, washed, light-tight, with a neck that the net pot fits.
+
+# Under "Prepare", for a container with a cover. `hole`: diameter of a hole.
+card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight. In its cover { $plants ->
+    [one] a hole { $hole } across; the pot hangs
+   *[other] { $plants } holes { $hole } across, spread evenly; each pot hangs
+} by its flange.
 
 # Under "Prepare"; each: plants on one board.
 card-prepare-pots-on-boards = { $plants ->
@@ -2313,6 +2362,8 @@ card-prepare-pots = { $plants ->
     [one] 1 net pot with wet medium and a seedling.
    *[other] { $plants } net pots with wet medium and a seedling each.
 }
+# Under "Prepare", where a blend is weighed.
+card-prepare-blend = A fertilizer that dissolves wholly in water; slow-release grains do not feed here.
 
 # A part of a stock solution, as in "100 g/L calcium nitrate"; parts stand in a row with "+".
 card-stock-part = { $strength } of { $material }
@@ -2330,7 +2381,7 @@ card-dose-for = { $plants ->
 }
 
 # Under the fill mark in large type. `put_in`: what goes into the container, boards or pots.
-card-mark-more = { $depth } above the floor, { $volume } in all. Mark it before the { $put_in ->
+card-mark-more = { $depth } above the floor of a container { $height } deep, { $volume } in all. Mark it before the { $put_in ->
     [boards] boards
    *[pots] pots
 } go in; the pots then stand { $immersion } deep in the solution.
@@ -2388,6 +2439,9 @@ card-date-boards-rest = Boards rest, about
 
 # Before a date.
 card-date-harvest = Harvest, about
+
+# A date and the days since planting.
+card-date-day = { $date } (day { $day })
 
 # In place of the date of the harvest.
 card-date-no-harvest = not reached
@@ -3473,7 +3527,7 @@ term-water-roots = Water roots
 # Its meaning.
 term-water-roots-meaning = Roots in the solution. They drink and feed, and have to keep up with the falling level.
 
-term-never-above = Refill limit
+term-never-above = Never fill above
 
 # Its meaning.
 term-never-above-meaning = The highest level that a top-up may reach: above it are air roots.
@@ -4663,7 +4717,7 @@ level-key-4 = Fill mark
 level-key-5 = Underside of cover or boards at the end: the moist air gap lies below it
 
 # What stands in the picture, in the order of its marks.
-level-key-6 = Refill limit: air roots above it
+level-key-6 = Never fill above this: air roots
 
 # Heads of the table.
 forecast-heads-1 = Eight seasons in ten:

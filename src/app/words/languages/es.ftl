@@ -110,7 +110,7 @@ example-more-bottle = { $units ->
 example-more-bucket = { $units ->
     [us] 5 galones
    *[metric] 19 litros
-}, con tapa, bajo un techo transparente. Lo habitual para empezar.
+}, con tapa, bajo un techo transparente. Lo habitual para empezar; bajo un techo opaco alcanza para dos.
 
 example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola placa, 48 plantas.
 
@@ -128,9 +128,11 @@ motto = Cultivos de hoja en solución nutritiva en reposo, calculados antes de p
 
 foot = Las cifras son pronósticos basados en modelos publicados y en las medidas que usted da. No sustituyen las etiquetas de los productos, las normas locales ni la asesoría de profesionales autorizados. Todo lo que usted ingresa se queda en este dispositivo.
 
-welcome = ¿Qué quiere planear?
+welcome = ¿Qué quiere cultivar?
 
-welcome-more = Abra un plan listo y cámbielo, o empiece con el recipiente que tiene. Nada de esto necesita electricidad, bomba ni internet.
+welcome-more = Abra un plan ya hecho y adáptelo, o empiece con el recipiente que tiene. Nada de esto necesita electricidad, bomba ni internet.
+stand-where = ¿Dónde estarán las plantas?
+stand-as-said = Donde indique cada plan
 
 start-own = Empezar con lo que tengo
 
@@ -517,6 +519,8 @@ group-pot = Tapa y macetas
 
 group-pot-boards = Macetas de rejilla
 
+group-pot-measures = Medidas de la maceta de rejilla
+
 group-boards = Placas
 
 group-pipes = Tubos
@@ -585,7 +589,7 @@ label-neck-diameter = Diámetro interior del cuello
 
 label-neck-height = Altura del cuello
 
-label-cover-thickness = Espesor de la cubierta
+label-cover-thickness = Grosor de la tapa o cubierta
 
 label-pot-height = Maceta: altura bajo el reborde
 
@@ -709,7 +713,7 @@ label-target-nitrogen = Nitrógeno en la solución terminada
 
 label-raw-water-conductivity = CE de su agua de origen
 
-label-rain-share = Agua de lluvia mezclada
+label-rain-share = Parte de agua de lluvia
 
 label-stock-acalcium-nitrate = Solución A: nitrato de calcio
 
@@ -807,7 +811,7 @@ label-strength-by = Fijar la concentración por
 
 label-calcium-nitrate = Tipo de nitrato de calcio
 
-label-climate-kind = Un lugar y una época como
+label-climate-kind = Lugar y época parecidos a los suyos
 
 label-daylight-by = Qué sabe usted de la luz
 
@@ -831,7 +835,7 @@ label-step-down = { $label }: menos
 
 hint-count = Todos se llenan y se plantan igual.
 
-hint-height = Apoye una regla en el fondo por dentro y léala en el borde.
+hint-height = Apoye una regla en el fondo y lea la medida a la altura del borde.
 
 hint-diameter = Extienda una cinta métrica por dentro, en la línea más ancha.
 
@@ -847,9 +851,9 @@ hint-cover-thickness = El de la pieza de la que cuelgan las macetas. 0 si la mac
 
 hint-pot-height = De la base a la cara inferior del reborde.
 
-hint-pot-flange-diameter = El ala que impide que la maceta se caiga por el agujero.
+hint-pot-flange-diameter = El borde saliente que impide que la maceta se caiga por el agujero.
 
-hint-pot-immersion = Lo habitual es la parte de abajo: de { $low } a { $high }.
+hint-pot-immersion = Lo habitual: la parte de abajo, de { $low } a { $high }.
 
 hint-fill-depth = Déjelo vacío para que se calcule.
 
@@ -1109,6 +1113,21 @@ nutrient-magnesium = magnesio
 
 result = El resultado
 
+basis = Estas cifras valen para estos datos. Toque el que no coincida con su caso.
+
+basis-plants-each = { $plants ->
+    [one] 1 planta por recipiente
+   *[other] { $plants } plantas por recipiente
+}
+
+basis-sown = Siembra: { $date }
+
+basis-water-rain = Agua de lluvia
+
+basis-water-tap = Agua de la llave
+
+basis-water-analysis = Agua según su análisis
+
 fill = Llene hasta
 
 dissolve = Disuelva
@@ -1213,6 +1232,15 @@ cautions-below = { $count ->
    *[other] { $count } advertencias: vea las comprobaciones
 }
 
+mends-help = Lo que ayuda:
+
+mend-plants = { $plants ->
+    [one] Poner 1 planta por recipiente
+   *[other] Poner { $plants } plantas por recipiente
+}
+
+mend-rain = Usar un { $share }% de agua de lluvia
+
 fill-below-rim = { $length } por debajo del borde
 
 fill-deep = { $depth } de profundidad, antes de colocar las { $parts ->
@@ -1233,12 +1261,12 @@ harvest-not-reached = No se alcanza
 harvest-after = { $days ->
         [one] Un día
        *[other] { $days } días
-    } después del trasplante el { $planted }, con plantas de alrededor de { $head }.
+    } después del trasplante el { $planted } (siembra: { $sown }), con plantas de unos { $head }.
 
 harvest-missing = Tras { $days ->
         [one] un día
        *[other] { $days } días
-    } de seguimiento, las plantas pesan alrededor de { $head }.
+    } de seguimiento, las plantas pesan unos { $head }.
 
 left-uses = El cultivo consume { $each } por planta: { $use_per_mass } de peso fresco. Espacio de aire húmedo: { $gap }.
 
@@ -1285,7 +1313,7 @@ mark-fill = llenado
 
 mark-air = aire húmedo
 
-mark-never-above = no rebasar
+mark-never-above = no llenar más
 
 curve-level = Nivel
 
@@ -1293,7 +1321,7 @@ curve-head = Planta
 
 curve-conductivity = CE
 
-drawing = En corte, a escala
+drawing = Corte a escala
 
 day-slider = Días desde el trasplante
 
@@ -1321,7 +1349,7 @@ season-heads-6 = pH
 
 season-day = Día { $day }
 
-drawn-day = Día { $day }: solución de { $level } de profundidad, espacio de aire húmedo de { $gap }, plantas de alrededor de { $head }, CE de { $ec }.
+drawn-day = Día { $day }: solución de { $level } de profundidad, espacio de aire húmedo de { $gap }, plantas de unos { $head }, CE de { $ec }.
 
 standing-no-roots = La base de las macetas está en la solución; las raíces aún no han salido.
 
@@ -1335,11 +1363,11 @@ failing-roots = Día { $day }: la solución se aleja de las raíces
 
 failing-pots = Día { $day }: las macetas pierden la solución antes de que las raíces la alcancen
 
-change-made = Cambio hecho: { $change }.
+change-made = Cambio hecho: { $change }. Ahora: { $figures }.
 
 ## doses
 
-material-blend = mezcla { $grade }
+material-blend = fertilizante { $grade }
 
 material-stock-a = solución madre A
 
@@ -1368,6 +1396,8 @@ cost-line = Cuesta alrededor de { $charge }, { $head } por planta.
 weight-stop = Alto
 
 weight-caution = Cuidado
+
+weight-safety = Seguridad
 
 weight-sound = Bien
 
@@ -1417,7 +1447,7 @@ finding-strong-at-end = La solución se concentra mucho: alrededor de { $ec } al
 
 finding-strong-start = Empiece con { $start } como máximo o dé más solución a cada planta.
 
-finding-strong-weaker = Ayuda dar más solución a cada planta, más luz o cosechar plantas más pequeñas.
+finding-strong-weaker = Conviene dar más solución a cada planta, más luz o cosechar plantas más pequeñas.
 
 finding-urea = El { $share } del nitrógeno es urea. En una solución quieta alimenta despacio y el medidor no la detecta. Prefiera una mezcla con nitrato.
 
@@ -1457,7 +1487,7 @@ finding-stock-weaker = Prepárela como máximo al { $share }% de esta concentrac
 
 finding-fitting-strength = En este clima, con una carga de { $low } a { $high } no faltan nutrientes ni sobra sal al final.
 
-finding-no-fitting-strength = No hay una concentración que sirva: por debajo de { $low } falta algún nutriente; por encima de { $high } hay demasiada sal al final. Con menos plantas en el recipiente se evitan ambas cosas.
+finding-no-fitting-strength = Ninguna concentración sirve: hacen falta { $low } o más para alimentar el cultivo hasta el final, y { $high } o menos para que al final no haya demasiada sal. Con menos plantas por recipiente se arreglan las dos cosas.
 
 finding-target-missed = Las sales disponibles no cumplen la receta en { $nutrient }{ $form ->
     [nitrate] {" en forma de nitrato"}
@@ -1477,11 +1507,11 @@ finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } 
 
 finding-ph-steady = El pH se mantendría estable con un fertilizante que tenga el { $steady } de su nitrógeno en forma de amonio; este tiene el { $now }.
 
-finding-ph-measure = No hay nada que hacer antes de trasplantar; si las hojas nuevas se ponen amarillas, mídalo.
+finding-ph-measure = No hay nada que hacer antes de trasplantar; si las hojas nuevas se ponen amarillas, mida el pH.
 
 finding-no-acid-needed = No hace falta ácido: el pH ya es { $ph }.
 
-finding-falls-out = Puede formarse { $minerals }: un polvo blanco en el fondo. Use agua de lluvia, un pH más bajo o una solución menos concentrada.
+finding-falls-out = Puede formarse { $minerals }: un polvo blanco en el fondo, que ya no alimenta a las plantas. Use agua de lluvia, un pH más bajo o una solución menos concentrada.
 
 finding-analysis-agrees = El análisis del agua es coherente.
 
@@ -1812,7 +1842,7 @@ card-dates-heading = Fechas
 
 card-rule = Que el nivel nunca vuelva a subir
 
-card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no alcanza, añada agua sola, poco a poco: no más de lo que las plantas bebieron desde el día anterior.
+card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no alcanza, añada agua sola, poco a poco y nunca más de lo que las plantas hayan bebido desde el día anterior: así el nivel no sube.
 
 card-watch = Vigile
 
@@ -1826,25 +1856,33 @@ watch-lines-2 = Agua verde: está entrando luz. Tape por donde entra.
 
 watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recuperan al atardecer, no se preocupe; si amanecen marchitas, revise las raíces.
 
-watch-lines-4 = Baba parda o mal olor en las raíces: saque la planta y lave el recipiente.
+watch-lines-4 = Limo marrón o mal olor en las raíces: saque la planta y lave el recipiente.
 
-watch-lines-5 = Una vez por semana mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo, y coseche antes si se acaba.
+watch-lines-5 = Cada dos semanas mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo; si no va a alcanzar, añada agua como se indica arriba o coseche antes.
+
+watch-lines-6 = Hojas nuevas amarillas: mida el pH; puede haber subido.
 
 watch-level = { $level } el { $date }
 
 card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; placas lavadas, tubos colocados y nivelados.
 
-card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz, con agujeros o cuello donde encajen las macetas de rejilla.
+card-prepare-neck = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz, con un cuello donde encaje la maceta de rejilla.
+
+card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz. En la tapa, { $plants ->
+    [one] un agujero de { $hole } de diámetro; la maceta cuelga
+   *[other] { $plants } agujeros de { $hole } de diámetro, bien repartidos; cada maceta cuelga
+} de su borde.
 
 card-prepare-pots-on-boards = { $plants ->
-    [one] 1 maceta de rejilla con sustrato mojado y una plántula, { $each } por placa.
-   *[other] { $plants } macetas de rejilla con sustrato mojado y una plántula cada una, { $each } por placa.
+    [one] 1 maceta de rejilla con sustrato húmedo y una plántula, { $each } por placa.
+   *[other] { $plants } macetas de rejilla con sustrato húmedo y una plántula cada una, { $each } por placa.
 }
 
 card-prepare-pots = { $plants ->
-    [one] 1 maceta de rejilla con sustrato mojado y una plántula.
-   *[other] { $plants } macetas de rejilla con sustrato mojado y una plántula cada una.
+    [one] 1 maceta de rejilla con sustrato húmedo y una plántula.
+   *[other] { $plants } macetas de rejilla con sustrato húmedo y una plántula cada una.
 }
+card-prepare-blend = Un fertilizante que se disuelva por completo en agua; los gránulos de liberación lenta no sirven aquí.
 
 card-stock-part = { $strength } de { $material }
 
@@ -1857,7 +1895,7 @@ card-dose-for = { $plants ->
    *[other] Para un recipiente con { $plants } plantas.
 }
 
-card-mark-more = { $depth } desde el fondo, { $volume } en total. Haga la marca antes de poner { $put_in ->
+card-mark-more = { $depth } desde el fondo de un recipiente de { $height } de hondo, { $volume } en total. Haga la marca antes de poner { $put_in ->
     [boards] las placas
    *[pots] las macetas
 }; después, las macetas quedan sumergidas { $immersion } en la solución.
@@ -1898,9 +1936,11 @@ card-date-boards-rest = Las placas descansan, aprox.
 
 card-date-harvest = Cosechar, aprox.
 
+card-date-day = { $date } (día { $day })
+
 card-date-no-harvest = no se alcanza
 
-card-expect = Al final se espera: plantas de alrededor de { $head }, { $left } de solución restante y un espacio de aire húmedo de { $gap }.
+card-expect = Al final se espera: plantas de unos { $head }, { $left } de solución restante y un espacio de aire húmedo de { $gap }.
 
 ## calendar
 
@@ -2113,7 +2153,7 @@ group-stock = { $stock }: disuelva { $parts } en agua y complete hasta { $volume
 
 ## chances
 
-chances = ¿Qué tan seguro es el resultado?
+chances = ¿Cuánta confianza merece el resultado?
 
 chances-under-heading = El mismo plan en { $seasons } temporadas, cada una con otro tiempo día a día y con otra suerte en lo que los modelos no saben. Las probabilidades valen para temporadas así, no para tormentas, plagas ni errores. Una de cada diez temporadas queda por debajo del valor «bajo», y una de cada diez por encima del valor «alto».
 
@@ -2819,7 +2859,7 @@ term-water-roots = Raíces de agua
 
 term-water-roots-meaning = Raíces que están en la solución. Beben y se alimentan, y tienen que seguir el nivel que baja.
 
-term-never-above = No rebasar
+term-never-above = No llenar más
 
 term-never-above-meaning = El nivel más alto al que puede llegar una reposición: por encima están las raíces aéreas.
 
@@ -3693,7 +3733,7 @@ level-key-4 = Marca de llenado
 
 level-key-5 = Cara inferior de la cubierta o de las placas al final: debajo queda el espacio de aire húmedo
 
-level-key-6 = No rebasar: raíces aéreas
+level-key-6 = No llenar más: raíces aéreas
 
 forecast-heads-1 = Ocho de cada diez temporadas:
 
