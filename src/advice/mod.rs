@@ -303,6 +303,7 @@ fn fill_outcome(sound: &Sound, tank: &Tank, filled: &Filled) -> Result<Fill, Bey
         containers: sound.container.count,
         plants: sound.crop.plants,
         plants_per_board: sound.crop.plants_per_board,
+        pot_height_cm: sound.container.pot.height.get::<centimeter>(),
         cover_hole_cm: match sound.container.method {
             Method::Bottle | Method::FloatingBoards => None,
             Method::Bucket | Method::CoveredTank => {

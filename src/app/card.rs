@@ -9,16 +9,17 @@ use super::words::{self, Worded};
 use crate::advice::{Fact, Outcome, Weight};
 use crate::plan::{Dosing, Plan, UnitSystem};
 
-/// Letters in its lists beyond which the card is set closer, and then in ever smaller type
-/// (`style/print.css`). Measured on A4 and US Letter for the ready plans and for the longest cards, in
-/// two languages and both systems of units: no page is more than 97 % full.
+/// Letters beside and below each other up to which the card is set in each size of
+/// `style/print.css`. Measured on A4 and US Letter for the ready plans and for the longest cards, in
+/// two languages and both systems of units: the lists of no card fill more than 95 % of a page, which
+/// leaves room for a long name.
 const ROOM: [(usize, &str); 6] = [
-    (1500, "0"),
-    (1900, "1"),
-    (2400, "2"),
-    (2700, "3"),
-    (3150, "4"),
-    (3450, "5"),
+    (2000, "0"),
+    (2250, "1"),
+    (2800, "2"),
+    (3050, "3"),
+    (3450, "4"),
+    (4250, "5"),
 ];
 
 /// The card of the open plan.
@@ -115,7 +116,7 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                                 .class("card-dose")
                                 .child(words::card_dose(outcome, units)),
                         )
-                        .child(el("p").child(words::card_dose_more(outcome)))
+                        .child(el("p").child(words::card_dose_more(outcome, units)))
                         .child(el("h3").child(words::card_dates_heading()))
                         .child(
                             el("table").child(
@@ -197,19 +198,19 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
         )
 }
 
-/// Letters of the lists on the card.
+/// Letters of the lists on the card. Two lists stand beside each other: the longer one counts, twice.
 fn letters(outcome: &Outcome, units: UnitSystem) -> usize {
     // What the end of a line leaves empty, on average.
     const REST: usize = 25;
-    let lists = [
-        words::alarms(outcome, units),
-        words::card_prepare(outcome, units),
-        words::card_mix(outcome, units),
-        words::watch_lines(outcome, units),
-        cautions(outcome, units),
-    ];
-    let of = |line: &String| line.chars().count() + REST;
-    lists.iter().flatten().map(of).sum()
+    let of = |lines: Vec<String>| -> usize {
+        let of = |line: &String| line.chars().count() + REST;
+        lines.iter().map(of).sum()
+    };
+    let prepare = of(words::card_prepare(outcome, units));
+    let mix = of(words::card_mix(outcome, units));
+    let watch = of(words::watch_lines(outcome, units));
+    let care = of(cautions(outcome, units));
+    2 * (prepare.max(mix) + watch.max(care)) + of(words::alarms(outcome, units))
 }
 
 /// Crop, container, what is dissolved, and where the plants stand.
@@ -242,7 +243,11 @@ fn cautions(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         .iter()
         .filter(|finding| finding.weight < Weight::Sound && at_the_bench(&finding.fact))
         .take(MOST_CAUTIONS)
-        .map(|finding| words::finding(finding, units))
+        .map(|finding| match finding.fact {
+            // What brings it down belongs to the planning.
+            Fact::Ph { ph, low, high } => words::ph_sentences(ph, low, high),
+            _ => words::finding(finding, units),
+        })
         .collect()
 }
 

@@ -5,7 +5,7 @@ use super::choice::{
     StrengthBy, WaterKind,
 };
 use super::model::{Plan, SaltLine, VERSION};
-use super::{Entry, Pick};
+use super::{Entry, Field, Pick};
 use crate::catalog::Keyed;
 use crate::catalog::blends::BlendChoice;
 use crate::catalog::climates::ClimateChoice;
@@ -63,6 +63,63 @@ impl Example {
     }
 }
 
+/// Figures that the four plans share, in the units of the fields.
+const USUAL: [(Field, f64); 53] = [
+    (Field::Count, 1.0),
+    (Field::CoverThickness, 0.3),
+    (Field::PotImmersion, 2.5),
+    (Field::BoardLength, 122.0),
+    (Field::BoardWidth, 61.0),
+    (Field::BoardThickness, 2.5),
+    (Field::BoardCount, 1.0),
+    (Field::PipeOutsideDiameter, 11.0),
+    (Field::PipeWall, 0.3),
+    (Field::PipeCount, 2.0),
+    (Field::LegCount, 6.0),
+    (Field::FloorDrop, 0.5),
+    (Field::BraceSpacing, 120.0),
+    (Field::LinerLayers, 2.0),
+    (Field::PropRows, 0.0),
+    (Field::SheetLength, 244.0),
+    (Field::SheetWidth, 122.0),
+    (Field::PlantsPerContainer, 1.0),
+    (Field::SpacingAcross, 20.0),
+    (Field::SpacingAlong, 30.0),
+    (Field::SeedlingAge, 10.0),
+    (Field::TargetHead, 200.0),
+    (Field::GrowthFactor, 0.75),
+    (Field::WaterFactor, 1.0),
+    (Field::HeadsPerPersonWeek, 2.0),
+    (Field::TurnaroundDays, 2.0),
+    (Field::TargetConductivity, 1.3),
+    (Field::TargetNitrogen, 150.0),
+    (Field::RawWaterConductivity, 0.4),
+    (Field::RainShare, 0.0),
+    (Field::WaterCalcium, 50.0),
+    (Field::WaterMagnesium, 10.0),
+    (Field::WaterSodium, 10.0),
+    (Field::WaterPotassium, 2.0),
+    (Field::WaterChloride, 15.0),
+    (Field::WaterSulfate, 20.0),
+    (Field::WaterAlkalinity, 150.0),
+    (Field::WaterNitrate, 1.0),
+    (Field::WaterPh, 7.5),
+    (Field::AcidStrength, 60.0),
+    (Field::AcidDensity, 1.37),
+    (Field::TargetPh, 6.0),
+    (Field::StockVolume, 10.0),
+    (Field::StoreTemperature, 10.0),
+    (Field::RecipeStrength, 75.0),
+    (Field::CropsInARow, 1.0),
+    (Field::StockACalciumNitrate, 120.0),
+    (Field::StockBBlend, 120.0),
+    (Field::StockBMagnesiumSulfate, 72.0),
+    (Field::Sunshine, 6.0),
+    (Field::LampFlux, 200.0),
+    (Field::LampHours, 16.0),
+    (Field::CarbonDioxide, 420.0),
+];
+
 /// What the four plans share, with a sound value in every field so that any other choice made from
 /// them starts from something sensible.
 fn common() -> Plan {
@@ -70,32 +127,18 @@ fn common() -> Plan {
         version: VERSION,
         ..Plan::default()
     };
+    for (field, value) in USUAL {
+        plan.set(field, value);
+    }
     let container = &mut plan.container;
-    container.count = Entry::Number(1.0);
-    container.cover_thickness_cm = Entry::Number(0.3);
-    container.pot_immersion_cm = Entry::Number(2.5);
-    container.board_length_cm = Entry::Number(122.0);
-    container.board_width_cm = Entry::Number(61.0);
-    container.board_thickness_cm = Entry::Number(2.5);
-    container.board_count = Entry::Number(1.0);
     container.foam = Pick::Known(Foam::ExtrudedIv);
     container.pipe = Pick::Known(PipeChoice::Metric110);
-    container.pipe_outside_diameter_cm = Entry::Number(11.0);
-    container.pipe_wall_cm = Entry::Number(0.3);
     container.pipe_ends = Pick::Known(PipeEnds::Open);
-    container.pipe_count = Entry::Number(2.0);
     container.pipe_material = Pick::Known(PipeMaterial::Pvc);
     let build = &mut plan.build;
     build.stands_on = Pick::Known(StandsOn::Ground);
-    build.leg_count = Entry::Number(6.0);
-    build.floor_drop_cm = Entry::Number(0.5);
     build.timber = Pick::Known(Timber::Metric47x200);
-    build.brace_spacing_cm = Entry::Number(120.0);
-    build.liner_layers = Entry::Number(2.0);
     build.cover = Pick::Known(CoverMaterial::ExtrudedFoam);
-    build.prop_rows = Entry::Number(0.0);
-    build.sheet_length_cm = Entry::Number(244.0);
-    build.sheet_width_cm = Entry::Number(122.0);
     // Every shape gets its measures once, the last is the one in use.
     for vessel in [
         VesselChoice::Bottle4,
@@ -108,55 +151,18 @@ fn common() -> Plan {
     plan.choose_pot(PotChoice::Small);
     let crop = &mut plan.crop;
     crop.kind = Pick::Known(CropKind::LeafLettuce);
-    crop.plants_per_container = Entry::Number(1.0);
-    crop.spacing_across_cm = Entry::Number(20.0);
-    crop.spacing_along_cm = Entry::Number(30.0);
     crop.pattern = Pick::Known(Pattern::Staggered);
     crop.date_meaning = Pick::Known(DateMeaning::Transplanting);
-    crop.seedling_age_days = Entry::Number(10.0);
-    crop.target_head_g = Entry::Number(200.0);
-    crop.growth_factor = Entry::Number(0.75);
-    crop.water_factor = Entry::Number(1.0);
-    crop.heads_per_person_week = Entry::Number(2.0);
-    crop.turnaround_days = Entry::Number(2.0);
     let fertilizer = &mut plan.fertilizer;
     fertilizer.dosing = Pick::Known(Dosing::DryBlend);
     fertilizer.strength_by = Pick::Known(StrengthBy::Conductivity);
-    fertilizer.target_ec_ms_per_cm = Entry::Number(1.3);
-    fertilizer.target_n_mg_per_l = Entry::Number(150.0);
     fertilizer.water_kind = Pick::Known(WaterKind::Rain);
-    fertilizer.raw_water_ec_ms_per_cm = Entry::Number(0.4);
-    fertilizer.rain_pct = Entry::Number(0.0);
-    let water = &mut fertilizer.water;
-    water.ca_mg_per_l = Entry::Number(50.0);
-    water.mg_mg_per_l = Entry::Number(10.0);
-    water.na_mg_per_l = Entry::Number(10.0);
-    water.k_mg_per_l = Entry::Number(2.0);
-    water.cl_mg_per_l = Entry::Number(15.0);
-    water.so4_mg_per_l = Entry::Number(20.0);
-    water.alkalinity_mg_per_l_caco3 = Entry::Number(150.0);
-    water.no3_mg_per_l = Entry::Number(1.0);
-    water.ph = Entry::Number(7.5);
     fertilizer.acid = Pick::Known(AcidChoice::None);
-    fertilizer.acid_pct = Entry::Number(60.0);
-    fertilizer.acid_density_g_per_ml = Entry::Number(1.37);
-    fertilizer.target_ph = Entry::Number(6.0);
-    fertilizer.stock_volume_l = Entry::Number(10.0);
-    fertilizer.store_temperature_c = Entry::Number(10.0);
     fertilizer.recipe = Pick::Known(RecipeChoice::ALL[0]);
-    fertilizer.recipe_strength_pct = Entry::Number(75.0);
     fertilizer.salts = shelf();
-    fertilizer.crops_in_a_row = Entry::Number(1.0);
     "$".clone_into(&mut fertilizer.currency);
     fertilizer.calcium_nitrate = Pick::Known(CalciumNitrate::DoubleSalt);
-    fertilizer.stock_a_calcium_nitrate_g_per_l = Entry::Number(120.0);
-    fertilizer.stock_b_blend_g_per_l = Entry::Number(120.0);
-    fertilizer.stock_b_magnesium_sulfate_g_per_l = Entry::Number(72.0);
     plan.choose_blend(BlendChoice::Grade10x8x22);
-    plan.climate.sunshine_h = Entry::Number(6.0);
-    plan.climate.lamp_ppfd_umol_per_m2_s = Entry::Number(200.0);
-    plan.climate.lamp_hours_h = Entry::Number(16.0);
-    plan.climate.co2_ppm = Entry::Number(420.0);
     plan
 }
 

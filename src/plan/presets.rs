@@ -16,7 +16,8 @@ use crate::science::units::mass_density::gram_per_cubic_centimeter;
 use crate::science::units::ratio::percent;
 
 impl Plan {
-    fn set(&mut self, field: Field, value: f64) {
+    /// Writes a number into a field, in its unit.
+    pub(super) fn set(&mut self, field: Field, value: f64) {
         if let Some(entry) = field.entry_mut(self) {
             *entry = Entry::from(value);
         }

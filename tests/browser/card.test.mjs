@@ -5,7 +5,7 @@ import test from "node:test";
 import { HARD, metric, open } from "./chemistry.mjs";
 import { solved } from "./command.mjs";
 import { dense, print } from "./print.mjs";
-import { EXAMPLES } from "./screen.mjs";
+import { EXAMPLES, plain } from "./screen.mjs";
 
 const WORST = {
   ...HARD,
@@ -117,7 +117,8 @@ test("the dose stands large on the card, for so many plants", async (t) => {
   const dose = await screen.page.locator("#figure-dose").innerText();
   await screen.page.emulateMedia({ media: "print" });
   assert.equal(await screen.page.locator(".card-dose").innerText(), dose);
-  assert.match(await screen.page.locator(".card-top").innerText(), /For one container with 3 plants\./);
+  // 21 g in 19.3 L, each as shown.
+  assert.match(plain(await screen.page.locator(".card-top").innerText()), /21 g .*For one container with 3 plants\. Another volume: 1\.1 g\/L\./);
 });
 
 // Spanish says it with more letters.

@@ -122,10 +122,10 @@ test("from the first page to the printed card by keyboard alone", async (t) => {
   await page.locator(".working dl").first().waitFor({ state: "hidden" });
 
   // What is folded opens, and its table can be scrolled.
-  await tabTo(page, ".fold > summary");
+  await tabTo(page, ".drawing .fold > summary");
   await page.keyboard.press("Enter");
-  await page.locator(".fold[open] .scroll").first().waitFor();
-  await tabTo(page, ".fold[open] .scroll");
+  await page.locator(".drawing .fold[open] .scroll").first().waitFor();
+  await tabTo(page, ".drawing .fold[open] .scroll");
 
   // Back up to the steps, the units and the plans.
   await tabTo(page, ".step-button[aria-current]", "Shift+Tab");

@@ -192,7 +192,7 @@ test("a crowded bucket under a solid roof is mended by one tap each, and back", 
 
   // What helps stands under the large figures too, once each, with its own way back.
   const helps = screen.page.locator(".cautions-below .mend");
-  assert.deepEqual((await helps.allInnerTexts()).map((text) => text.replace(/\d+%/, "…")), ["Set 2 plants in a container", "Use … rain water"]);
+  assert.deepEqual((await helps.allInnerTexts()).map((text) => text.replace(/\d+%/, "…")), ["Set 2 plants in a container", "If you have rain water: use …"]);
   await helps.first().click();
   await screen.focusMoves("unmend");
   await strong.waitFor({ state: "detached" });
@@ -202,7 +202,7 @@ test("a crowded bucket under a solid roof is mended by one tap each, and back", 
 
   // The share of rain that the finding names stands beside the list of acids too.
   const alkaline = finding(/pH \d.* after mixing/);
-  const share = /^Use (\d+)% rain water$/.exec(await alkaline.locator(".mend").innerText())[1];
+  const share = /^If you have rain water: use (\d+)%$/.exec(await alkaline.locator(".mend").innerText())[1];
   await screen.goTo("fertilizer");
   assert.match(await screen.problem("fertilizer.acid").innerText(), new RegExp(`Rain water for ${share}% of the water brings the pH down too`));
   await alkaline.locator(".mend").click();
@@ -238,6 +238,7 @@ test("what the figures are for stands above them, each a way to its field", asyn
   const basis = screen.page.locator(".basis button");
   const said = async () => (await basis.allInnerTexts()).map(plain);
   assert.deepEqual(await said(), [
+    "Container 35 cm deep inside",
     "Leaf lettuce",
     "3 plants in a container",
     "Sow on 22 Jan 2027",
@@ -247,6 +248,7 @@ test("what the figures are for stands above them, each a way to its field", asyn
     "Clear roof, open sides",
   ]);
   for (const [index, path] of [
+    "container.shape",
     "crop.kind",
     "crop.plants_per_container",
     "crop.date",
@@ -260,15 +262,15 @@ test("what the figures are for stands above them, each a way to its field", asyn
   }
   await screen.enter({ "crop.plants_per_container": "2", "climate.shelter": "porch", "fertilizer.dosing": "stocks" });
   const now = await said();
-  assert.equal(now[1], "2 plants in a container");
-  assert.equal(now[3], "Stock solutions A and B");
-  assert.equal(now[6], "Porch under a solid roof");
+  assert.equal(now[2], "2 plants in a container");
+  assert.equal(now[4], "Stock solutions A and B");
+  assert.equal(now[7], "Porch under a solid roof");
   // Over a rectangle the spacing says how many there are.
   await screen.openMenu();
   await screen.button("New plan").click();
   await screen.openExample("floating_boards");
-  assert.equal((await said())[1], "144 plants in a container");
-  await basis.nth(1).click();
+  assert.equal((await said())[2], "144 plants in a container");
+  await basis.nth(2).click();
   await screen.focusMoves(idOf("crop.spacing_along_cm"));
 });
 

@@ -3,6 +3,7 @@
 use std::cell::Cell;
 
 use slackwater::advice::{DayOutcome, Elements, Fact, Finding, Weight};
+use slackwater::catalog::Keyed;
 use slackwater::catalog::shelters::Shelter;
 use slackwater::plan::{AcidChoice, Dosing, Entry, Example, Field, Pick, Plan, StrengthBy};
 use slackwater::{Outcome, solve};
@@ -268,32 +269,39 @@ fn a_solution_that_starts_as_advised_does_not_end_too_strong() {
     assert!(followed.get() > 40, "only {} starts", followed.get());
 }
 
-/// Two heads under a solid roof, and not three, are fed by the ready bucket, whenever it is sown.
+/// Each ready plan but the bottle, whose head of common practice takes all it holds, is fed by its one
+/// charge, whenever it is sown; the bucket under a solid roof with two heads, and not with three.
 #[test]
-fn the_ready_bucket_under_a_porch_holds_as_many_as_one_charge_feeds() {
-    let too_strong = |plan: &Plan| {
+fn ready_plans_hold_as_many_as_one_charge_feeds() {
+    let fed = |plan: &Plan| {
         let outcome = solve(plan).expect("ready plans are sound");
         let mut cautions = outcome
             .findings
             .iter()
             .filter(|it| it.weight < Weight::Sound);
-        cautions.any(|finding| {
+        !cautions.any(|finding| {
             matches!(
                 finding.fact,
-                Fact::StrongAtEnd { .. } | Fact::FittingStrength { .. } | Fact::Short { .. }
+                Fact::StrongAtEnd { .. }
+                    | Fact::FittingStrength { .. }
+                    | Fact::Short { .. }
+                    | Fact::RunsOut { .. }
             )
         })
     };
-    for month in 1..=12 {
-        let mut plan = Example::Bucket.plan_under(Some(Shelter::Porch));
-        plan.crop.date = Entry::Text(format!("2027-{month:02}-10"));
-        assert!(!too_strong(&plan), "month {month}");
-        set(&mut plan, Field::PlantsPerContainer, 3.0);
-        assert!(too_strong(&plan), "month {month}: three");
+    let porch = Example::Bucket.plan_under(Some(Shelter::Porch));
+    let larger = Example::ALL.iter().filter(|it| **it != Example::Bottle);
+    let ready = larger.map(|example| example.plan_under(None));
+    for plan in ready.chain([porch.clone()]) {
+        for month in 1..=12 {
+            let mut plan = plan.clone();
+            plan.crop.date = Entry::Text(format!("2027-{month:02}-10"));
+            assert!(fed(&plan), "{} in month {month}", plan.name);
+        }
     }
-    // Under a clear roof three are fed.
-    assert!(!too_strong(&Example::Bucket.plan()));
-    assert_eq!(Example::Bucket.plan_under(None), Example::Bucket.plan());
+    let mut three = porch;
+    set(&mut three, Field::PlantsPerContainer, 3.0);
+    assert!(!fed(&three));
 }
 
 #[test]

@@ -102,6 +102,8 @@ pub struct Fill {
     pub plants: u32,
     /// Plants on one board.
     pub plants_per_board: Option<u32>,
+    /// Height of a pot below its flange, cm.
+    pub pot_height_cm: f64,
     /// Diameter of the holes in the cover, cm: they hold a pot just below its flange. None where
     /// pots hang in a neck or in boards.
     pub cover_hole_cm: Option<f64>,

@@ -40,8 +40,9 @@ pub fn basis() -> Node {
 }
 
 /// In the order of the steps. What is of no known kind is left to its own field.
-fn facts(plan: &Plan, outcome: &Outcome) -> [(Field, Option<String>); 7] {
+fn facts(plan: &Plan, outcome: &Outcome) -> [(Field, Option<String>); 8] {
     let (crop, fertilizer, climate) = (&plan.crop, &plan.fertilizer, &plan.climate);
+    let units = app().units.get();
     // Over a rectangle the spacing says how many plants there are.
     let counted = app()
         .used
@@ -54,6 +55,7 @@ fn facts(plan: &Plan, outcome: &Outcome) -> [(Field, Option<String>); 7] {
     let weighed = fertilizer.dosing == Pick::Known(Dosing::DryBlend);
     let measured = if weighed { Field::Blend } else { Field::Dosing };
     [
+        (Field::Shape, Some(words::basis_container(outcome, units))),
         (Field::CropKind, crop.kind.known().map(Worded::word)),
         (plants, Some(words::basis_plants(outcome))),
         (Field::Date, Some(words::basis_date(outcome))),

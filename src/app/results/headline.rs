@@ -92,7 +92,7 @@ pub fn headline() -> Node {
 pub fn cautions_below() -> Node {
     let app = app();
     let way = move || {
-        let count = app.listed_with(|outcome| grave(outcome).count());
+        let count = app.listed_with(|outcome| grave(outcome).len());
         (count > 0).then(|| {
             el("a")
                 .attr("href", "#findings")
@@ -109,14 +109,15 @@ pub fn cautions_below() -> Node {
         .child(el("p").id(CAUTIONS).attr("tabindex", "-1").child(live(way)))
         .child(mended(CAUTIONS))
         .child(live(move || {
-            app.listed_with(|outcome| first_mends(grave(outcome)))
+            app.listed_with(|outcome| first_mends(&grave(outcome)))
         }))
 }
 
 /// What a plan is asked to change, without the cautions that every one has.
-fn grave(outcome: &Latest) -> impl Iterator<Item = &Finding> {
+fn grave(outcome: &Latest) -> Vec<&Finding> {
     let all = outcome.as_ref().into_iter().flat_map(|it| &it.findings);
     all.filter(|it| it.weight < Weight::Sound && !it.fact.always())
+        .collect()
 }
 
 /// The bar at the foot of a phone: the result at a glance, and the way to it.

@@ -38,10 +38,13 @@ pub fn mends(finding: &Finding) -> Option<Node> {
 }
 
 /// The buttons of several findings: the first way of each, one that mends two of them once.
-pub fn first_mends<'a>(findings: impl Iterator<Item = &'a Finding>) -> Option<Node> {
+pub fn first_mends(findings: &[&Finding]) -> Option<Node> {
     let units = app().units.get();
     let mut first: Vec<Way> = Vec::new();
-    for way in findings.filter_map(|finding| ways(finding, units).into_iter().next()) {
+    for finding in findings {
+        let Some(way) = ways(finding, units).into_iter().next() else {
+            continue;
+        };
         if first.iter().all(|known| known.1 != way.1) {
             first.push(way);
         }

@@ -15,10 +15,14 @@ use crate::plan::{Dimension, UnitSystem};
 pub fn pipe_table() -> Node {
     let app = app();
     let any_sound = move || {
-        app.tabled_with(|outcome| rows(outcome).any(|row| row.verdict == PipeVerdict::Sound))
+        app.tabled_with(|outcome| {
+            rows(outcome)
+                .iter()
+                .any(|row| row.verdict == PipeVerdict::Sound)
+        })
     };
     given(
-        move || app.tabled_with(|outcome| rows(outcome).next().is_some()),
+        move || app.tabled_with(|outcome| !rows(outcome).is_empty()),
         move || {
             el("section")
                 .class("part")
@@ -50,7 +54,8 @@ pub fn pipe_table() -> Node {
                                 .child(el("tbody").child(live(move || {
                                     let units = app.units.get();
                                     app.tabled_with(|outcome| {
-                                        let lines = rows(outcome).map(|row| line(row, units));
+                                        let lines =
+                                            rows(outcome).iter().map(|row| line(row, units));
                                         lines.collect::<Node>()
                                     })
                                 }))),
@@ -61,9 +66,9 @@ pub fn pipe_table() -> Node {
     )
 }
 
-fn rows(outcome: &Latest) -> impl Iterator<Item = &PipeRow> {
+fn rows(outcome: &Latest) -> &[PipeRow] {
     let boards = outcome.as_ref().and_then(|outcome| outcome.boards.as_ref());
-    boards.into_iter().flat_map(|boards| &boards.pipes)
+    boards.map_or(&[], |boards| &boards.pipes)
 }
 
 fn line(row: &PipeRow, units: UnitSystem) -> Node {

@@ -1,11 +1,18 @@
 //! What the figures rest on, in the fewest words.
 
 use super::choices::{Worded, grade};
-use super::figures::date;
+use super::figures::{date, show};
 use super::say::*;
 use crate::advice::Outcome;
 use crate::catalog::blends::BlendChoice;
-use crate::plan::{Dosing, FertilizerPlan, Pick, WaterKind};
+use crate::plan::{Dimension, Dosing, FertilizerPlan, Pick, UnitSystem, WaterKind};
+
+/// How deep the container is, which a tape tells at once.
+pub fn basis_container(outcome: &Outcome, units: UnitSystem) -> String {
+    let fill = &outcome.fill;
+    let deep = fill.depth_cm + fill.below_rim_cm;
+    basis_deep(&show(Dimension::Length, deep, units))
+}
 
 /// How many plants share a container.
 pub fn basis_plants(outcome: &Outcome) -> String {

@@ -2,7 +2,7 @@
 
 use super::doses::{all_doses_line, capital, dose, material, stock_parts};
 use super::figures::{date, reference, show, unit};
-use super::finding_parts::fine;
+use super::finding_parts::{fine, sentences};
 use super::results::below_rim;
 use super::say::*;
 use crate::advice::{Dose, FirstWater, Material, Outcome};
@@ -21,15 +21,17 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         None if outcome.boards.is_some() => card_prepare_boards().to_owned(),
         None => card_prepare_neck().to_owned(),
     };
+    let height = &show(Dimension::Length, fill.pot_height_cm, units);
     let pots = match fill.plants_per_board {
         Some(each) => CardPreparePotsOnBoards {
             plants,
+            height,
             each: &each.to_string(),
         }
         .text(),
-        None => card_prepare_pots(plants),
+        None => CardPreparePots { height, plants }.text(),
     };
-    let mut lines = vec![container, pots];
+    let mut lines = vec![container, pots, card_prepare_seeds().to_owned()];
     let doses = &outcome.fertilizer.doses;
     if doses
         .iter()
@@ -69,9 +71,23 @@ pub fn card_mark(outcome: &Outcome, units: UnitSystem) -> String {
     below_rim(outcome.fill.below_rim_cm, units)
 }
 
-/// What the doses are for.
-pub fn card_dose_more(outcome: &Outcome) -> String {
-    card_dose_for(&outcome.fill.plants.to_string())
+/// What the doses are for, and how much it is for each litre where one material is weighed.
+pub fn card_dose_more(outcome: &Outcome, units: UnitSystem) -> String {
+    let each = match outcome.fertilizer.doses.as_slice() {
+        [
+            Dose {
+                mass_g: Some(grams),
+                ..
+            },
+        ] => card_dose_each(&show(
+            Dimension::StockStrength,
+            grams / outcome.fill.volume_l,
+            units,
+        )),
+        _ => String::new(),
+    };
+    let plants = card_dose_for(&outcome.fill.plants.to_string());
+    sentences([Some(plants), Some(each)])
 }
 
 /// What the mark means.

@@ -7,6 +7,23 @@ use crate::advice::{Mend, MendWay, Saturation};
 use crate::plan::{Dimension, UnitSystem};
 use crate::science::raw_water::Item;
 
+/// The pH beside what suits, and what comes of another.
+pub fn ph_sentences(ph: f64, low: f64, high: f64) -> String {
+    let reads = FindingPh {
+        ph: &fine(ph),
+        low: &fine(low),
+        high: &fine(high),
+    };
+    let comes = if ph < low {
+        finding_ph_low()
+    } else if ph > high {
+        finding_ph_high()
+    } else {
+        ""
+    };
+    sentences([Some(reads.text()), Some(comes.to_owned())])
+}
+
 /// The sentences that there are, one after the other.
 pub(super) fn sentences<const MOST: usize>(of: [Option<String>; MOST]) -> String {
     of.into_iter()

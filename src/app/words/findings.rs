@@ -6,7 +6,7 @@ use super::doses::{capital, material};
 use super::fields::label;
 use super::figures::{on_scale, show};
 use super::finding_parts::{
-    charge, fine, mends_text, minerals, sentences, water_amount, water_item,
+    charge, fine, mends_text, minerals, ph_sentences, sentences, water_amount, water_item,
 };
 use super::problems::unusual_text;
 use super::results::nutrient;
@@ -206,7 +206,12 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             if good {
                 FindingFittingStrength { high, low }.text()
             } else {
-                FindingNoFittingStrength { high, low }.text()
+                let fewer = if finding.mends.is_empty() {
+                    "no"
+                } else {
+                    "yes"
+                };
+                FindingNoFittingStrength { fewer, high, low }.text()
             }
         }
         Fact::TargetMissed {
@@ -229,21 +234,10 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             cations: &charge(*cations_mmol_per_g),
         }
         .text(),
-        Fact::Ph { ph, low, high } => sentences([
-            Some(
-                FindingPh {
-                    ph: &fine(*ph),
-                    low: &fine(*low),
-                    high: &fine(*high),
-                }
-                .text(),
-            ),
-            if *ph < *low {
-                Some(finding_ph_low().to_owned())
-            } else {
-                (*ph > *high).then(|| finding_ph_high().to_owned())
-            },
-        ]),
+        Fact::Ph { ph, low, high } => {
+            let lower = (ph > high).then(|| finding_ph_lower().to_owned());
+            sentences([Some(ph_sentences(*ph, *low, *high)), lower])
+        }
         Fact::PhDrift {
             from,
             to,

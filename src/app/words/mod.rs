@@ -46,7 +46,7 @@ pub use choices::*;
 pub use doses::*;
 pub use fields::*;
 pub use figures::*;
-pub use finding_parts::{fine, mend};
+pub use finding_parts::{fine, mend, ph_sentences};
 pub use findings::*;
 pub use glossary::*;
 pub use handing_on::*;

@@ -275,7 +275,7 @@ pub fn mixture_heads() -> [&'static str; 3] {
 
 /// A whole share.
 pub fn per_cent(share: f64) -> String {
-    format!("{}%", share.round())
+    share_in_per_cent(&share.round().to_string())
 }
 
 /// What one batch of a stock serves.

@@ -203,7 +203,7 @@ pub fn expected_rows(outcome: &TrialOutcome, units: UnitSystem) -> Vec<Vec<Strin
 
 /// A percentage to two digits.
 pub fn pct(value: f64) -> String {
-    format!("{}%", rounded(value, 2))
+    share_in_per_cent(&rounded(value, 2))
 }
 
 /// How many containers show the difference that matters, and what this trial can see.

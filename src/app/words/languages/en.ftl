@@ -129,7 +129,7 @@ unit-system-us-customary = Gallons, inches, °F
 
 example-bottle = One head in a bottle
 
-example-bucket = Three heads in a bucket
+example-bucket = Two or three heads in a bucket
 
 example-covered-tank = A covered tank
 
@@ -138,12 +138,12 @@ example-floating-boards = Boards that float, then rest
 example-more-bottle = { $units ->
     [us] 1 gallon
    *[metric] 4 litres
-}, a net pot in the neck, under a clear roof in mild humid weather.
+}, a net pot in the neck, in mild humid weather.
 
 example-more-bucket = { $units ->
     [us] 5 gallons
    *[metric] 19 litres
-} with a lid, under a clear roof. The usual first attempt; under a solid roof it feeds two.
+} with a lid, in mild humid weather. The usual first attempt.
 
 example-more-covered-tank = A lined timber frame under one sheet of board, 48 heads.
 
@@ -175,7 +175,7 @@ welcome-more = Open a ready plan and change it, or start from the container you 
 # First page: label of a list of shelters.
 stand-where = Where will the plants stand?
 # First choice of that list.
-stand-as-said = As each plan says
+stand-as-said = Not sure yet: a clear roof or tunnel
 
 # Button.
 start-own = Start from what I have
@@ -1084,7 +1084,7 @@ hint-water-nitrate = Where the report gives nitrate as N, enter { $factor } time
 hint-acid = Only where the pH would be too high. Never with unknown drain or battery acids.
 
 # Under the list of acids, where none is chosen and the pH is high.
-acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. An acid takes a pH meter or paper: without one leave none. Citric acid is the easiest to handle, but fades as microbes eat it.
+acid-wanted = Without an acid the pH is { $ph }; { $low } to { $high } suits leafy greens. An acid takes a pH meter or paper: without one leave none, and plant all the same. Citric acid is the easiest to handle, but fades as microbes eat it.
 
 # After the one before. share: a percentage.
 acid-rain = Rain water for { $share } of the water brings the pH down too: see Raw water.
@@ -1125,7 +1125,7 @@ hint-carbon-dioxide = About 420 ppm outdoors.
 
 hint-climate-kind = Fills in the figures below. Change any of them.
 
-hint-blend = Fills in a typical label below. Copy the figures from your own bag. Few blends hold calcium: rain or soft water needs calcium nitrate beside them, as stock A.
+hint-blend = A typical label of this grade is filled in below: copy your own bag's figures where they differ. It must dissolve wholly in water.
 
 hint-pipe = True outside diameters, not nominal sizes.
 
@@ -1330,6 +1330,8 @@ result = What comes of it
 
 # Heading of the few words that the figures rest on; each leads to its field.
 basis = These figures are for what follows. Touch what is different with you.
+# How deep the container is, in the fewest words.
+basis-deep = Container { $depth } deep inside
 
 # How many plants share a container.
 basis-plants-each = { $plants ->
@@ -1487,6 +1489,8 @@ mixture-heads-2 = Stock B
 
 # Heads of that table.
 mixture-heads-3 = Saturation index undiluted
+# A share in per cent, by its number.
+share-in-per-cent = { $share }%
 
 # Heading of the checks that passed, folded away.
 checks-passed = { $count ->
@@ -1510,7 +1514,7 @@ mend-plants = { $plants ->
 }
 
 # Button: makes this change.
-mend-rain = Use { $share }% rain water
+mend-rain = If you have rain water: use { $share }%
 
 # The fill mark: under Fill to, on the card, and within other sentences.
 fill-below-rim = { $length } below the rim
@@ -1608,7 +1612,7 @@ mark-fill = fill mark
 
 mark-air = moist air
 
-mark-never-above = never fill above
+mark-never-above = no higher
 
 curve-level = Level
 
@@ -1841,7 +1845,10 @@ finding-stock-weaker = Make it at most { $share }% of this strength, and pour mo
 finding-fitting-strength = In this climate a charge of { $low } to { $high } ends neither starved nor salty.
 
 # low and high: EC.
-finding-no-fitting-strength = No single strength fits: it takes { $low } or more to feed the crop to the end, and { $high } or less to keep the end from getting salty. Fewer plants in the container mend both.
+finding-no-fitting-strength = No single strength fits: it takes { $low } or more to feed the crop to the end, and { $high } or less to keep the end from getting salty. { $fewer ->
+    [yes] Fewer plants in the container
+   *[no] More solution for each plant, or smaller heads,
+} mend both.
 
 # nutrient: symbol of an element. form: nitrate, ammonium or nothing. reached and target: mg/L.
 finding-target-missed = The salts on the shelf miss { $nutrient }{ $form ->
@@ -1859,7 +1866,9 @@ finding-ph = pH { $ph } after mixing; { $low } to { $high } suits leafy greens.
 finding-ph-low = Pure water does not hold the pH steady: some tap water in it brings the pH up, and it rises as the crop feeds.
 
 # After it, where the pH is high.
-finding-ph-high = Rain water for part of it, or an acid added with a pH meter or paper, brings it down. You can plant without either: young leaves may then go yellow, as iron feeds poorly.
+finding-ph-high = You can plant all the same: young leaves may then go yellow, as iron feeds poorly.
+# After the one before, while there is still time for it.
+finding-ph-lower = Rain water for part of it, or an acid added with a pH meter or paper, brings the pH down.
 
 finding-ph-drift = As the crop feeds, the pH drifts from { $from } to about { $to } (at the very most: roots and air hold it back).
 
@@ -1872,7 +1881,7 @@ finding-ph-measure = Nothing to do before planting; yellow young leaves are the 
 finding-no-acid-needed = No acid is needed: the pH is { $ph } already.
 
 # minerals: one or more names of minerals; the first letter of the sentence becomes a capital.
-finding-falls-out = { $minerals } can fall out: a white powder at the bottom, which feeds no plant. Use rain water, a lower pH or a weaker solution.
+finding-falls-out = { $minerals } can fall out: a white powder at the bottom, which feeds no plant. Rain water or a lower pH keeps it dissolved.
 
 finding-analysis-agrees = The water analysis agrees with itself.
 
@@ -2308,7 +2317,7 @@ card-dates-heading = Dates
 card-rule = Never raise the level
 
 # The rule.
-card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, pour in plain water a little at a time and never more than was drunk since the day before: so the level does not rise.
+card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, pour in plain water a little at a time and never more than was drunk since the day before: so it never stands higher than then.
 
 # Heading.
 card-watch = Watch for
@@ -2334,7 +2343,7 @@ watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wa
 # What to watch for; levels: a list such as 3 cm on day 14, 9 cm on day 28.
 watch-lines-5 = Every second week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down; if it would not last, stretch it as above or harvest early.
 
-watch-lines-6 = Yellow young leaves: measure the pH, it may have risen.
+watch-lines-6 = Yellow young leaves: measure the pH; iron feeds poorly where it is high.
 
 # A day and how far the level is below the rim then.
 watch-level = { $level } on { $date }
@@ -2353,15 +2362,17 @@ card-prepare-cover = A food-grade container that never held chemicals, washed, l
 
 # Under "Prepare"; each: plants on one board.
 card-prepare-pots-on-boards = { $plants ->
-    [one] 1 net pot with wet medium and a seedling.
-   *[other] { $plants } net pots with wet medium and a seedling each, { $each } to a board.
+    [one] 1 net pot { $height } high with wet medium.
+   *[other] { $plants } net pots { $height } high with wet medium, { $each } to a board.
 }
 
 # Under "Prepare".
 card-prepare-pots = { $plants ->
-    [one] 1 net pot with wet medium and a seedling.
-   *[other] { $plants } net pots with wet medium and a seedling each.
+    [one] 1 net pot { $height } high with wet medium.
+   *[other] { $plants } net pots { $height } high with wet medium.
 }
+# Under "Prepare". Common practice, no source.
+card-prepare-seeds = Seeds: two in each pot, moist and in the light until planting; leave the stronger seedling.
 # Under "Prepare", where a blend is weighed.
 card-prepare-blend = A fertilizer that dissolves wholly in water; slow-release grains do not feed here.
 
@@ -2379,6 +2390,8 @@ card-dose-for = { $plants ->
     [one] For one container with one plant.
    *[other] For one container with { $plants } plants.
 }
+# After the one before, where a single material is weighed. strength: grams of it for each litre.
+card-dose-each = Another volume: { $strength }.
 
 # Under the fill mark in large type. `put_in`: what goes into the container, boards or pots.
 card-mark-more = { $depth } above the floor of a container { $height } deep, { $volume } in all. Mark it before the { $put_in ->
@@ -2447,7 +2460,7 @@ card-date-day = { $date } (day { $day })
 card-date-no-harvest = not reached
 
 # Under the dates.
-card-expect = Expected at the end: heads of about { $head }, { $left } of solution left, moist air gap { $gap }.
+card-expect = Expected at the end: heads of about { $head }, { $left } of solution left (for planted soil, never a stream or drain), moist air gap { $gap }.
 
 ## calendar
 
@@ -3527,7 +3540,7 @@ term-water-roots = Water roots
 # Its meaning.
 term-water-roots-meaning = Roots in the solution. They drink and feed, and have to keep up with the falling level.
 
-term-never-above = Never fill above
+term-never-above = No higher
 
 # Its meaning.
 term-never-above-meaning = The highest level that a top-up may reach: above it are air roots.
@@ -4717,7 +4730,7 @@ level-key-4 = Fill mark
 level-key-5 = Underside of cover or boards at the end: the moist air gap lies below it
 
 # What stands in the picture, in the order of its marks.
-level-key-6 = Never fill above this: air roots
+level-key-6 = No higher: air roots above it
 
 # Heads of the table.
 forecast-heads-1 = Eight seasons in ten:

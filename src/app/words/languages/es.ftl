@@ -96,7 +96,7 @@ unit-system-us-customary = Galones, pulgadas, °F
 
 example-bottle = Una planta en una botella
 
-example-bucket = Tres plantas en una cubeta
+example-bucket = Dos o tres plantas en una cubeta
 
 example-covered-tank = Un tanque cubierto
 
@@ -105,12 +105,12 @@ example-floating-boards = Placas que flotan y luego descansan
 example-more-bottle = { $units ->
     [us] 1 galón
    *[metric] 4 litros
-}, una maceta de rejilla en el cuello, bajo un techo transparente con clima templado y húmedo.
+}, una maceta de rejilla en el cuello, con clima templado y húmedo.
 
 example-more-bucket = { $units ->
     [us] 5 galones
    *[metric] 19 litros
-}, con tapa, bajo un techo transparente. Lo habitual para empezar; bajo un techo opaco alcanza para dos.
+} con tapa, con clima templado y húmedo. Lo habitual para empezar.
 
 example-more-covered-tank = Un marco de madera con lona impermeable bajo una sola placa, 48 plantas.
 
@@ -132,7 +132,7 @@ welcome = ¿Qué quiere cultivar?
 
 welcome-more = Abra un plan ya hecho y adáptelo, o empiece con el recipiente que tiene. Nada de esto necesita electricidad, bomba ni internet.
 stand-where = ¿Dónde estarán las plantas?
-stand-as-said = Donde indique cada plan
+stand-as-said = Aún no lo sé: techo transparente o túnel
 
 start-own = Empezar con lo que tengo
 
@@ -205,7 +205,7 @@ method-floating-boards = Placas flotantes sobre tubos
 
 shape-cylinder = Redondo, paredes rectas
 
-shape-tapered-round = Cónico (casi toda cubeta)
+shape-tapered-round = Cónico (como casi todas las cubetas)
 
 shape-rectangular = Caja, paredes rectas
 
@@ -448,7 +448,7 @@ vessel-choice-bucket19 = Cubeta de { $units ->
 } ({ $units ->
     [us] 5 1/2 gal
    *[metric] 21 L
-} hasta el borde)
+} al borde)
 
 vessel-choice-box45 = Caja de plástico de { $units ->
     [us] 12 gal
@@ -563,7 +563,7 @@ group-light = Luz
 
 ## fields
 
-label-count = Cuántos recipientes iguales
+label-count = Número de recipientes iguales
 
 label-height = Altura interior, del fondo al borde
 
@@ -601,7 +601,7 @@ label-pot-flange-diameter = Maceta: diámetro del reborde
 
 label-pot-immersion = Maceta: parte sumergida al trasplantar
 
-label-fill-depth = Su propia profundidad de llenado
+label-fill-depth = Profundidad de llenado, si prefiere fijarla usted
 
 label-board-length = Largo de la placa
 
@@ -833,11 +833,11 @@ label-step-up = { $label }: más
 
 label-step-down = { $label }: menos
 
-hint-count = Todos se llenan y se plantan igual.
+hint-count = Todos llevan lo mismo.
 
 hint-height = Apoye una regla en el fondo y lea la medida a la altura del borde.
 
-hint-diameter = Extienda una cinta métrica por dentro, en la línea más ancha.
+hint-diameter = Mida por dentro, de lado a lado, por lo más ancho.
 
 hint-length = Entre las caras interiores, con la lona puesta.
 
@@ -847,7 +847,7 @@ hint-body-height = Del fondo hasta donde empieza a estrecharse.
 
 hint-shoulder-height = De ahí hasta donde empieza el cuello.
 
-hint-cover-thickness = El de la pieza de la que cuelgan las macetas. 0 si la maceta cuelga del cuello.
+hint-cover-thickness = De la pieza que sujeta las macetas. Ponga 0 si la maceta se apoya en el cuello.
 
 hint-pot-height = De la base a la cara inferior del reborde.
 
@@ -913,7 +913,7 @@ hint-water-nitrate = Si el análisis da el nitrato como N, anote { $factor } vec
 
 hint-acid = Solo si el pH quedaría demasiado alto. Nunca con ácidos desconocidos, ni de destapar desagües ni de batería.
 
-acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Para añadir ácido hace falta un medidor o papel de pH: sin ellos deje «Ninguno». El ácido cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
+acid-wanted = Sin ácido el pH es { $ph }; a las hortalizas de hoja les conviene de { $low } a { $high }. Para añadir ácido hace falta un medidor o papel de pH: sin ellos deje «Ninguno» y plante de todos modos. El ácido cítrico es el más fácil de manejar, pero su efecto se pierde porque los microbios lo consumen.
 
 acid-rain = También baja el pH si el { $share } del agua es de lluvia: vea «Agua de origen».
 
@@ -923,13 +923,13 @@ hint-target-ph = De { $low } a { $high } conviene a las hortalizas de hoja.
 
 hint-store-temperature = Con el frío precipitan sales de las soluciones madre concentradas.
 
-hint-recipe-strength = Las recetas se hicieron para sistemas con recirculación; para una sola carga conviene del 50 al 80%.
+hint-recipe-strength = Las recetas se hicieron para sistemas con recirculación; para una sola carga conviene del 50 al 80 %.
 
 hint-crops-in-arow = 1 es la respuesta segura. Más cultivos ahorran agua y sales, pero el sodio se acumula.
 
 hint-sheet-price = En cualquier moneda. Déjelo vacío si no le interesa.
 
-hint-salts = Elija de la lista o escriba una fórmula, como KNO3 o MgSO4.7H2O. Pureza del 100%, salvo que la bolsa diga menos.
+hint-salts = Elija de la lista o escriba una fórmula, como KNO3 o MgSO4.7H2O. Pureza del 100 %, salvo que la bolsa diga menos.
 
 hint-stock-acalcium-nitrate = Lo habitual son { $strength }.
 
@@ -953,7 +953,7 @@ hint-carbon-dioxide = Cerca de 420 ppm al aire libre.
 
 hint-climate-kind = Con esto se llenan los datos de abajo. Puede cambiar cualquiera.
 
-hint-blend = Esto rellena los datos de abajo con una etiqueta típica. Copie los datos de su propia bolsa. Pocas mezclas contienen calcio: el agua de lluvia o blanda necesita además nitrato de calcio, como solución madre A.
+hint-blend = Abajo figura una etiqueta típica de esta fórmula: copie los datos de su bolsa si son distintos. Debe disolverse por completo en agua.
 
 hint-pipe = Diámetros exteriores reales, no tamaños nominales.
 
@@ -1061,7 +1061,7 @@ conflict-target-above-raw-water = Su agua, por sí sola, ya tiene { $limit }. El
 
 conflict-nitrogen-forms-make-total = El nitrógeno total es { $got }, pero nitrato, amonio y urea suman { $limit }. Alguno de estos datos no coincide con la bolsa.
 
-conflict-label-within-whole = Lo que nombra esta etiqueta suma al menos el { $got }% de la bolsa, y una bolsa contiene el { $limit }%. Revise cada línea.
+conflict-label-within-whole = Lo que nombra esta etiqueta suma al menos el { $got } % de la bolsa, y una bolsa contiene el { $limit } %. Revise cada línea.
 
 conflict-blend-conducts = Nada de lo que nombra esta etiqueta se nota en un medidor de CE. Fije la concentración por el nitrógeno.
 
@@ -1075,7 +1075,7 @@ unusual-value = Poco común. Lo habitual está entre { $low } y { $high }. Reví
 
 event-planted = Las plántulas se trasplantan a la solución
 
-event-pot-foot-leaves = El nivel baja más allá de la base de las macetas; las raíces sumergidas siguen trabajando
+event-pot-foot-leaves = El nivel queda por debajo del fondo de las macetas; las raíces sumergidas siguen trabajando
 
 event-boards-rest = Las placas descansan en los tubos; se abre el espacio de aire
 
@@ -1114,6 +1114,7 @@ nutrient-magnesium = magnesio
 result = El resultado
 
 basis = Estas cifras valen para estos datos. Toque el que no coincida con su caso.
+basis-deep = Recipiente de { $depth } de hondo
 
 basis-plants-each = { $plants ->
     [one] 1 planta por recipiente
@@ -1222,6 +1223,8 @@ mixture-heads-2 = Solución madre B
 
 mixture-heads-3 = Índice de saturación sin diluir
 
+share-in-per-cent = { $share } %
+
 checks-passed = { $count ->
         [one] 1 comprobación superada
        *[other] { $count } comprobaciones superadas
@@ -1232,14 +1235,14 @@ cautions-below = { $count ->
    *[other] { $count } advertencias: vea las comprobaciones
 }
 
-mends-help = Lo que ayuda:
+mends-help = Qué puede hacer:
 
 mend-plants = { $plants ->
     [one] Poner 1 planta por recipiente
    *[other] Poner { $plants } plantas por recipiente
 }
 
-mend-rain = Usar un { $share }% de agua de lluvia
+mend-rain = Si tiene agua de lluvia: usar un { $share } %
 
 fill-below-rim = { $length } por debajo del borde
 
@@ -1475,19 +1478,22 @@ finding-stocks-in-turn = Vierta primero una en el agua del recipiente y revuelva
 
 finding-acid = Ácido: use guantes y protección para los ojos, manténgalo fuera del alcance de los niños y vierta siempre el ácido en el agua, nunca el agua en el ácido. Añada una parte, revuelva, mida el pH y continúe. Siga la etiqueta.
 
-finding-stock-clear = La { $stock } se mantiene transparente a la temperatura más baja del almacén; sus sales son el { $share }% de lo que puede disolverse a esa temperatura.
+finding-stock-clear = La { $stock } se mantiene transparente a la temperatura más baja del almacén; sus sales son el { $share } % de lo que puede disolverse a esa temperatura.
 
-finding-stock-over-full = La { $stock } no se mantiene transparente: sus sales son el { $share }% de lo que puede disolverse a la temperatura más baja del almacén.
+finding-stock-over-full = La { $stock } no se mantiene transparente: sus sales son el { $share } % de lo que puede disolverse a la temperatura más baja del almacén.
 
 finding-stock-falls-out = La { $stock } no se mantiene transparente: se forma un precipitado de { $minerals }.
 
 finding-stock-other-salts = Hacerla menos concentrada no ayuda; use otras sales.
 
-finding-stock-weaker = Prepárela como máximo al { $share }% de esta concentración y vierta más cantidad, o guárdela en un lugar menos frío.
+finding-stock-weaker = Prepárela como máximo al { $share } % de esta concentración y vierta más cantidad, o guárdela en un lugar menos frío.
 
 finding-fitting-strength = En este clima, con una carga de { $low } a { $high } no faltan nutrientes ni sobra sal al final.
 
-finding-no-fitting-strength = Ninguna concentración sirve: hacen falta { $low } o más para alimentar el cultivo hasta el final, y { $high } o menos para que al final no haya demasiada sal. Con menos plantas por recipiente se arreglan las dos cosas.
+finding-no-fitting-strength = Ninguna concentración sirve: hacen falta { $low } o más para alimentar el cultivo hasta el final, y { $high } o menos para que al final no haya demasiada sal. Con { $fewer ->
+    [yes] menos plantas por recipiente
+   *[no] más solución por planta o plantas más pequeñas
+} se arreglan las dos cosas.
 
 finding-target-missed = Las sales disponibles no cumplen la receta en { $nutrient }{ $form ->
     [nitrate] {" en forma de nitrato"}
@@ -1501,7 +1507,8 @@ finding-ph = pH { $ph } después de mezclar; a las hortalizas de hoja les convie
 
 finding-ph-low = El agua pura no amortigua el pH: una parte de agua de la llave lo sube, y también sube a medida que el cultivo se alimenta.
 
-finding-ph-high = Lo baja una parte de agua de lluvia, o un ácido añadido con medidor o papel de pH. También puede plantar sin lo uno ni lo otro: quizá amarilleen las hojas jóvenes, porque el hierro se aprovecha mal.
+finding-ph-high = Puede plantar de todos modos: puede que amarilleen las hojas nuevas, porque la planta no aprovecha bien el hierro.
+finding-ph-lower = El pH baja con una parte de agua de lluvia, o con un ácido añadido con medidor o papel de pH.
 
 finding-ph-drift = A medida que el cultivo se alimenta, el pH pasa de { $from } a cerca de { $to } (como máximo: las raíces y el aire amortiguan el cambio).
 
@@ -1511,7 +1518,7 @@ finding-ph-measure = No hay nada que hacer antes de trasplantar; si las hojas nu
 
 finding-no-acid-needed = No hace falta ácido: el pH ya es { $ph }.
 
-finding-falls-out = Puede formarse { $minerals }: un polvo blanco en el fondo, que ya no alimenta a las plantas. Use agua de lluvia, un pH más bajo o una solución menos concentrada.
+finding-falls-out = Puede formarse { $minerals }: un polvo blanco en el fondo, que ya no alimenta a las plantas. Con agua de lluvia o un pH más bajo se mantiene disuelto.
 
 finding-analysis-agrees = El análisis del agua es coherente.
 
@@ -1740,25 +1747,25 @@ working-water-by = Balance de energía del dosel del cultivo: flujos de calor y 
 
 working-water-after = Graamans y otros 2017; Estudio FAO Riego y Drenaje 56.
 
-working-water-sure = Del 20 al 30% de más o de menos; un período caluroso y seco consume más que la media.
+working-water-sure = Del 20 al 30 % de más o de menos; un período caluroso y seco consume más que la media.
 
 working-solution-by = Ley de acción de masas de iones y pares iónicos, con actividades, en contacto con el dióxido de carbono del aire; conductividad a partir de las especies; índice de saturación = logaritmo del producto de actividades dividido entre el producto de solubilidad.
 
 working-solution-after = Truesdell y Jones 1974; Robinson y Stokes 1959; McCleskey y otros 2012; Nordstrom y otros 1990. Comprobado con PHREEQC.
 
-working-solution-sure = CE con un error de hasta el 3% en una solución conocida y el 10% según una etiqueta; pH con un error de hasta { $error } en agua poco amortiguada.
+working-solution-sure = CE con un error de hasta el 3 % en una solución conocida y el 10 % según una etiqueta; pH con un error de hasta { $error } en agua poco amortiguada.
 
 working-nutrients-by = Materia seca multiplicada por el contenido del tejido, frente a los gramos que aportan el fertilizante y el agua de origen.
 
 working-nutrients-after = Tablas de composición de alimentos del USDA, más el nitrato.
 
-working-nutrients-sure = Alrededor del 30% de más o de menos.
+working-nutrients-sure = Alrededor del 30 % de más o de menos.
 
 working-stocks-by = Cada sal frente a su solubilidad a la temperatura más baja, y la saturación de yeso y fosfato de calcio en cada solución madre y en las dos juntas.
 
 working-stocks-after = Solubilidades del CRC Handbook; equilibrios como en el tanque.
 
-working-stocks-sure = Solubilidad con un error de hasta el 5% para una sal sola; índice de saturación con un error de hasta { $error }.
+working-stocks-sure = Solubilidad con un error de hasta el 5 % para una sal sola; índice de saturación con un error de hasta { $error }.
 
 working-boards-by = El agua desplazada equivale a la masa que flota; espacio de aire = altura de los tubos menos el nivel.
 
@@ -1770,7 +1777,7 @@ working-days-by = Solución de un día = la del día anterior menos transpiraci�
 
 working-days-after = Balance de masa con las fuentes de cosecha, agua, nutrientes y solución.
 
-working-days-sure = Tan seguro como el agua y la cosecha: del 20 al 30%, y cerca de una semana.
+working-days-sure = Tan seguro como el agua y la cosecha: del 20 al 30 %, y cerca de una semana.
 
 working-recipe-by = Gramos de cada sal, ninguno por debajo de cero, que dan la menor suma de los cuadrados de las diferencias, cada una relativa a su objetivo.
 
@@ -1782,7 +1789,7 @@ working-strength-by = Desde la más baja con la que ningún nutriente se agota a
 
 working-strength-after = Balance de masa de la temporada; contenidos del tejido según las tablas de composición de alimentos del USDA.
 
-working-strength-sure = Alrededor del 30% de más o de menos, como el consumo de agua y la absorción.
+working-strength-sure = Alrededor del 30 % de más o de menos, como el consumo de agua y la absorción.
 
 working-raw-water-by = Cada valor frente a su límite; cargas de los cationes frente a las de los aniones; CE calculada frente a la medida; la proporción de agua de lluvia que deja cada valor por debajo de su límite.
 
@@ -1824,7 +1831,7 @@ working-load-by = Volumen por densidad; masa dividida entre el área.
 
 working-load-after = Densidad del agua según Tanaka y otros 2001; la carga que soporta un piso varía, así que pregunte a quien conozca el edificio.
 
-working-load-sure = Con un error de hasta el 2%, sin contar recipiente, placas ni cultivo.
+working-load-sure = Con un error de hasta el 2 %, sin contar recipiente, placas ni cultivo.
 
 ## card
 
@@ -1842,7 +1849,7 @@ card-dates-heading = Fechas
 
 card-rule = Que el nivel nunca vuelva a subir
 
-card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no alcanza, añada agua sola, poco a poco y nunca más de lo que las plantas hayan bebido desde el día anterior: así el nivel no sube.
+card-rule-text = El nivel solo puede bajar. En el espacio de aire húmedo que se abre crecen raíces aéreas; si el nivel vuelve a subir, se ahogan. No deje que entre lluvia. Si la solución no va a alcanzar hasta la cosecha, añada agua sola, poco a poco y nunca más de lo que las plantas hayan bebido desde el día anterior: así nunca queda más alta que entonces.
 
 card-watch = Vigile
 
@@ -1860,7 +1867,7 @@ watch-lines-4 = Limo marrón o mal olor en las raíces: saque la planta y lave e
 
 watch-lines-5 = Cada dos semanas mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo; si no va a alcanzar, añada agua como se indica arriba o coseche antes.
 
-watch-lines-6 = Hojas nuevas amarillas: mida el pH; puede haber subido.
+watch-lines-6 = Hojas nuevas amarillas: mida el pH; si es alto, la planta no aprovecha bien el hierro.
 
 watch-level = { $level } el { $date }
 
@@ -1874,14 +1881,15 @@ card-prepare-cover = Un recipiente apto para alimentos que nunca haya contenido 
 } de su borde.
 
 card-prepare-pots-on-boards = { $plants ->
-    [one] 1 maceta de rejilla con sustrato húmedo y una plántula, { $each } por placa.
-   *[other] { $plants } macetas de rejilla con sustrato húmedo y una plántula cada una, { $each } por placa.
+    [one] 1 maceta de rejilla de { $height } de alto con sustrato húmedo, { $each } por placa.
+   *[other] { $plants } macetas de rejilla de { $height } de alto con sustrato húmedo, { $each } por placa.
 }
 
 card-prepare-pots = { $plants ->
-    [one] 1 maceta de rejilla con sustrato húmedo y una plántula.
-   *[other] { $plants } macetas de rejilla con sustrato húmedo y una plántula cada una.
+    [one] 1 maceta de rejilla de { $height } de alto con sustrato húmedo.
+   *[other] { $plants } macetas de rejilla de { $height } de alto con sustrato húmedo.
 }
+card-prepare-seeds = Semillas: dos por maceta, húmedas y con luz hasta el trasplante; deje la plántula más fuerte.
 card-prepare-blend = Un fertilizante que se disuelva por completo en agua; los gránulos de liberación lenta no sirven aquí.
 
 card-stock-part = { $strength } de { $material }
@@ -1894,6 +1902,7 @@ card-dose-for = { $plants ->
     [one] Para un recipiente con una planta.
    *[other] Para un recipiente con { $plants } plantas.
 }
+card-dose-each = Otro volumen: { $strength }.
 
 card-mark-more = { $depth } desde el fondo de un recipiente de { $height } de hondo, { $volume } en total. Haga la marca antes de poner { $put_in ->
     [boards] las placas
@@ -1926,7 +1935,7 @@ card-mix-fill-tap = Llene hasta la marca con agua de la llave o de pozo y revuel
 
 card-mix-acid = Guantes y protección para los ojos: añada como máximo { $dose } de { $material }, poco a poco y revolviendo, hasta llegar a pH { $ph }. Sin medidor ni papel de pH, no lo añada.
 
-card-mix-measure = Mida, si tiene medidor: CE de unos { $ec } a { $reference }, pH de unos { $ph }. ¿Muy concentrada? Cambie una parte por agua. ¿Poco concentrada? Añada un poco más de fertilizante disuelto. Solo ahora, antes de plantar.
+card-mix-measure = Mida, si tiene medidor: CE de unos { $ec } a { $reference }, pH de unos { $ph }. ¿Marca de más? Quite un poco de solución y ponga agua. ¿Marca de menos? Añada un poco más de fertilizante disuelto. Solo ahora, antes de plantar.
 
 card-date-sow = Sembrar
 
@@ -1940,7 +1949,7 @@ card-date-day = { $date } (día { $day })
 
 card-date-no-harvest = no se alcanza
 
-card-expect = Al final se espera: plantas de unos { $head }, { $left } de solución restante y un espacio de aire húmedo de { $gap }.
+card-expect = Al final se espera: plantas de unos { $head }, { $left } de solución restante (para suelo con plantas, nunca un arroyo ni un desagüe) y un espacio de aire húmedo de { $gap }.
 
 ## calendar
 
@@ -1972,7 +1981,7 @@ calendar-boards-rest = Las placas llegan a descansar
 
 calendar-boards-rest-more = Desde ahora se abre el espacio de aire húmedo bajo las placas. No añada nada.
 
-calendar-pots-leave = Las macetas cuelgan sobre la solución, como debe ser
+calendar-pots-leave = Las macetas quedan por encima de la solución; es lo normal
 
 calendar-pots-leave-more = Las raíces sumergidas siguen trabajando. No añada nada: las raíces aéreas se ahogan.
 
@@ -2198,9 +2207,9 @@ no-offer-needed = No hace falta cambiar nada.
 
 no-offer-enough = Ningún cambio por sí solo basta dentro de los límites habituales.
 
-spreads-weather = Tiempo: la sucesión de los días sigue a Richardson y Wright (1984), matrices A y B. Supuesto: las temperaturas máximas y mínimas difieren en { $warmth } (la quinta parte en un cuarto con lámparas), la luz en { $light }% y la humedad en { $humidity } puntos; cada cifra es una desviación estándar.
+spreads-weather = Tiempo: la sucesión de los días sigue a Richardson y Wright (1984), matrices A y B. Supuesto: las temperaturas máximas y mínimas difieren en { $warmth } (la quinta parte en un cuarto con lámparas), la luz en { $light } % y la humedad en { $humidity } puntos; cada cifra es una desviación estándar.
 
-spreads-plants = Plantas: el crecimiento, el agua consumida y los nutrientes absorbidos difieren en { $growth }%, { $water }% y { $uptake }%, en ese orden (supuesto; los modelos publicados se desviaron entre un 9 y un 21% donde se pusieron a prueba).
+spreads-plants = Plantas: el crecimiento, el agua consumida y los nutrientes absorbidos difieren en { $growth } %, { $water } % y { $uptake } %, en ese orden (supuesto; los modelos publicados se desviaron entre un 9 y un 21 % donde se pusieron a prueba).
 
 spreads-seed = Las temporadas se sortean a partir de un número fijo: el mismo plan da las mismas probabilidades en cualquier dispositivo.
 
@@ -2249,7 +2258,7 @@ what-to-print = Qué imprimir
 template-too-large = Esta placa es demasiado grande para una plantilla de papel. Marque sus agujeros con las medidas de la hoja de construcción.
 
 # Beside the check bar.
-template-bar = { $length }. Si no, imprima de nuevo al 100%.
+template-bar = { $length }. Si no, imprima de nuevo al 100 %.
 
 # How pages meet.
 template-join = Corte por el marco. Una donde coincidan las letras y sigan los trazos inclinados. Línea gruesa: borde.
@@ -2312,7 +2321,7 @@ print-other-5 = Imprimir plantilla
 template-pages = { $pages ->
     [one] 1 página
    *[other] { $pages } páginas
-}, a escala real. Imprima al 100% («tamaño real», no «ajustar a la página») y mida la barra.
+}, a escala real. Imprima al 100 % («tamaño real», no «ajustar a la página») y mida la barra.
 
 # At the head of a page of the template, in one short line: rows and columns of pages.
 template-page = Fila { $row }, columna { $column }
@@ -3692,7 +3701,7 @@ top-up-add = Añada { $amount }
 
 top-up-raw-water = A cada recipiente, como agua de origen: la solución llega al final con suficiente concentración.
 
-top-up-mixed = A cada recipiente, como solución preparada con el { $percent }% de las dosis del plan para la misma cantidad de agua: CE { $ec }.
+top-up-mixed = A cada recipiente, como solución preparada con el { $percent } % de las dosis del plan para la misma cantidad de agua: CE { $ec }.
 
 top-up-ceiling = El nivel nunca debe subir a menos de { $depth } del borde. Hasta ahí abajo se han formado raíces aéreas, y se ahogan si quedan cubiertas.
 
@@ -3717,7 +3726,7 @@ water-measured = Agua por peso de plantas frescas, según lo medido: un recipien
    *[other] { $heads } plantas pesaron { $mass } en promedio.
 }
 
-factor-learnt = { $factor }: { $was } en este plan, { $now } según sus lecturas; con un 95% de probabilidad, entre { $low } y { $high }.
+factor-learnt = { $factor }: { $was } en este plan, { $now } según sus lecturas; con un 95 % de probabilidad, entre { $low } y { $high }.
 
 taught = Lo que enseñó este cultivo
 
