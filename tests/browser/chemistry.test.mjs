@@ -77,7 +77,7 @@ for (const [acid, amount, name] of [
     assert.ok(Math.abs(after / before - 2) < 0.15, `${before}, then ${after}`);
 
     await screen.enter({ "fertilizer.acid": "none" });
-    assert.deepEqual([...(await doses(screen)).keys()], ["10\u20118\u201122 blend"]);
+    assert.deepEqual([...(await doses(screen)).keys()], ["10\u20118\u201122 fertilizer"]);
     assert.doesNotMatch((await screen.cardLines()).join("\n"), /acid/i);
   });
 }
@@ -99,7 +99,7 @@ test("where the solution is acid already, none is dosed and none is warned of", 
     "fertilizer.acid": "nitric",
     "fertilizer.target_ph": "7",
   });
-  assert.deepEqual([...(await doses(screen)).keys()], ["10\u20118\u201122 blend"]);
+  assert.deepEqual([...(await doses(screen)).keys()], ["10\u20118\u201122 fertilizer"]);
   assert.equal((await saying(screen, /No acid is needed: the pH is/)).length, 1);
   assert.doesNotMatch((await screen.cardLines()).join("\n"), /acid/i);
 });
@@ -210,7 +210,7 @@ for (const example of ["covered_tank", "floating_boards"]) {
       assert.ok(Math.abs(plants / containers / each - 1) < 0.1, `${plants} heads in ${containers} containers`);
     }
     assert.match(rows[0][1], /^120 g\/L of calcium nitrate/);
-    assert.match(rows[1][1], /120 g\/L of 8\u201115\u201136 blend \+ 72 g\/L of magnesium sulfate/);
+    assert.match(rows[1][1], /120 g\/L of 8\u201115\u201136 fertilizer \+ 72 g\/L of magnesium sulfate/);
     const saturation = heads.indexOf("Saturation index");
     for (const row of rows) assert.match(row[saturation], /^(–|(gypsum|calcium phosphate|lime) [−\d].*)$/);
 

@@ -101,7 +101,7 @@ async function checkDoses(screen, { dose }, entries) {
     assert.match(amount, /^[\d.]+ (mg|g|kg|mL|L)$/, what);
     assert.ok(Number.parseFloat(amount) > 0, `${what}: ${amount}`);
     const named = [`${amount} of ${what}`, `${amount} ${what}`].map((text) => text.toLowerCase());
-    if (what.endsWith(" blend")) assert.equal(what, `${gradeOf(entries)} blend`);
+    if (what.endsWith(" fertilizer")) assert.equal(what, `${gradeOf(entries)} fertilizer`);
     assert.ok(named.some((text) => card.includes(text)), `the card lacks ${named[0]}`);
   }
   if (entries["fertilizer.dosing"].enter !== "salts") {

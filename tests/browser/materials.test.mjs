@@ -22,7 +22,7 @@ test("a blend that is kept serves another plan, after a reload, until it is forg
   const screen = await open(t, "bucket", LABEL);
   const { page } = screen;
   const wanted = await dose(screen);
-  assert.match(wanted, / of 12\u20117\u201121 blend$/);
+  assert.match(wanted, / of 12\u20117\u201121 fertilizer$/);
   await screen.button("Keep this label for all plans").click();
   await screen.button("Use 12-7-21").waitFor();
   await page.locator("#blend-name").fill("porch bag");

@@ -1,6 +1,6 @@
 //! The words of the printed card.
 
-use super::doses::{all_doses_line, capital, dose, material, stock_parts};
+use super::doses::{all_doses_line, capital, dose, kind_of_blend, material, stock_parts};
 use super::figures::{date, reference, show, unit};
 use super::finding_parts::{fine, sentences};
 use super::results::below_rim;
@@ -32,13 +32,7 @@ pub fn card_prepare(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
         None => CardPreparePots { height, plants }.text(),
     };
     let mut lines = vec![container, pots, card_prepare_seeds().to_owned()];
-    let doses = &outcome.fertilizer.doses;
-    if doses
-        .iter()
-        .any(|item| matches!(item.material, Material::Blend(_)))
-    {
-        lines.push(card_prepare_blend().to_owned());
-    }
+    lines.extend(kind_of_blend(outcome));
     for stock in &outcome.stocks {
         lines.push(
             CardStock {
@@ -87,7 +81,7 @@ pub fn card_dose_more(outcome: &Outcome, units: UnitSystem) -> String {
         _ => String::new(),
     };
     let plants = card_dose_for(&outcome.fill.plants.to_string());
-    sentences([Some(plants), Some(each)])
+    sentences(&[Some(plants), Some(each)])
 }
 
 /// What the mark means.

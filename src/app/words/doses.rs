@@ -181,7 +181,7 @@ pub fn all_doses_line(outcome: &Outcome, units: UnitSystem) -> Option<String> {
 pub fn dose_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fertilizer = &outcome.fertilizer;
     let nitrogen = fertilizer.elements_mg_per_l.n;
-    sentences([
+    sentences(&[
         Some(
             DoseMore {
                 ec: &show(Dimension::Conductivity, fertilizer.ec_ms_per_cm, units),
@@ -193,7 +193,17 @@ pub fn dose_more(outcome: &Outcome, units: UnitSystem) -> String {
         ),
         all_doses_line(outcome, units),
         cost_line(outcome),
+        kind_of_blend(outcome),
     ])
+}
+
+/// Which kind of fertilizer serves, where a blend is weighed.
+pub(super) fn kind_of_blend(outcome: &Outcome) -> Option<String> {
+    let doses = &outcome.fertilizer.doses;
+    let blend = doses
+        .iter()
+        .any(|item| matches!(item.material, Material::Blend(_)));
+    blend.then(|| card_prepare_blend().to_owned())
 }
 
 /// What the charge costs, where prices were given.

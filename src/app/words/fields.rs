@@ -291,5 +291,5 @@ pub fn acid_wanted_text(wanted: &AcidIsWanted, units: UnitSystem) -> String {
     let rain = wanted
         .rain_pct
         .map(|share| acid_rain(&show(Dimension::Percent, share, units)));
-    sentences([Some(text.text()), rain])
+    sentences(&[Some(text.text()), rain])
 }

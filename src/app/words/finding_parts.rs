@@ -21,16 +21,18 @@ pub fn ph_sentences(ph: f64, low: f64, high: f64) -> String {
     } else {
         ""
     };
-    sentences([Some(reads.text()), Some(comes.to_owned())])
+    sentences(&[Some(reads.text()), Some(comes.to_owned())])
 }
 
 /// The sentences that there are, one after the other.
-pub(super) fn sentences<const MOST: usize>(of: [Option<String>; MOST]) -> String {
-    of.into_iter()
+pub(super) fn sentences(of: &[Option<String>]) -> String {
+    let there: Vec<&str> = of
+        .iter()
         .flatten()
+        .map(String::as_str)
         .filter(|sentence| !sentence.is_empty())
-        .collect::<Vec<_>>()
-        .join(" ")
+        .collect();
+    there.join(" ")
 }
 
 /// What would mend the roots.

@@ -65,7 +65,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 high: &volume(high_l),
             };
             let more = (volume_l > high_l).then(|| finding_per_plant_more().to_owned());
-            sentences([Some(usual.text()), more])
+            sentences(&[Some(usual.text()), more])
         }
         Fact::Immersion {
             immersion_cm,
@@ -128,7 +128,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 MajorNutrient::Calcium => finding_short_calcium(),
                 _ => finding_short_more(),
             };
-            sentences([Some(short), Some(more.to_owned())])
+            sentences(&[Some(short), Some(more.to_owned())])
         }
         Fact::NutrientsLast => finding_nutrients_last().to_owned(),
         Fact::StrongAtEnd {
@@ -144,7 +144,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 Some(start) => finding_strong_start(&ec(start)),
                 None => finding_strong_weaker().to_owned(),
             };
-            sentences([Some(strong.text()), Some(weaker)])
+            sentences(&[Some(strong.text()), Some(weaker)])
         }
         Fact::Urea { share_pct } => finding_urea(&share(share_pct)),
         Fact::Heavy { mass_kg, limit_kg } => FindingHeavy {
@@ -166,7 +166,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         Fact::StocksApart {
             saturation,
             clear_when_thinned_times,
-        } => sentences([
+        } => sentences(&[
             Some(finding_stocks_apart(&minerals(saturation))),
             clear_when_thinned_times.map(|times| finding_stocks_thinned(&times.ceil().to_string())),
             Some(finding_stocks_in_turn().to_owned()),
@@ -196,7 +196,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 || finding_stock_other_salts().to_owned(),
                 |most| finding_stock_weaker(&most.floor().to_string()),
             );
-            sentences([Some(capital(&cloudy)), Some(most)])
+            sentences(&[Some(capital(&cloudy)), Some(most)])
         }
         Fact::FittingStrength {
             low_ms_per_cm,
@@ -236,14 +236,14 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         .text(),
         Fact::Ph { ph, low, high } => {
             let lower = (ph > high).then(|| finding_ph_lower().to_owned());
-            sentences([Some(ph_sentences(*ph, *low, *high)), lower])
+            sentences(&[Some(ph_sentences(*ph, *low, *high)), lower])
         }
         Fact::PhDrift {
             from,
             to,
             ammonium_share_pct,
             steady_ammonium_share_pct,
-        } => sentences([
+        } => sentences(&[
             Some(
                 FindingPhDrift {
                     from: &fine(*from),
@@ -271,7 +271,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             } else {
                 finding_analysis_disagrees()
             };
-            sentences([
+            sentences(&[
                 Some(agrees.to_owned()),
                 charge_error_pct.map(|error| finding_analysis_charge(&share(&error.abs()))),
                 ec_ratio.map(|ratio| finding_analysis_ec(&share(&(ratio * 100.0)))),
@@ -289,7 +289,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             } else {
                 finding_water_moderate()
             };
-            sentences([Some(allowed.text()), Some(grave.to_owned())])
+            sentences(&[Some(allowed.text()), Some(grave.to_owned())])
         }
         Fact::DiluteWater { share_pct } => finding_dilute_water(&share(share_pct)),
         Fact::SaltYield { yield_pct } => finding_salt_yield(&share(yield_pct)),
@@ -302,7 +302,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 sodium: &concentration(&next.sodium_mg_per_l),
             };
             let drain = (!good).then(|| finding_grow_on_drain().to_owned());
-            sentences([Some(refill.text()), drain])
+            sentences(&[Some(refill.text()), drain])
         }
         Fact::Warm { mean_c, limit_c } => FindingWarm {
             mean: &warmth(mean_c),
@@ -330,7 +330,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 day: &day.to_string(),
                 short: &length(short_cm),
             };
-            sentences([Some(lost.text()), Some(mends_text(mends, units))])
+            sentences(&[Some(lost.text()), Some(mends_text(mends, units))])
         }
         Fact::RootsHang {
             day,
@@ -341,7 +341,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
                 day: &day.to_string(),
                 short: &length(short_cm),
             };
-            sentences([Some(hang.text()), Some(mends_text(mends, units))])
+            sentences(&[Some(hang.text()), Some(mends_text(mends, units))])
         }
         Fact::WarmSolution {
             solution_c,

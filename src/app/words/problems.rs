@@ -48,10 +48,10 @@ pub fn problem_text(problem: &Problem, units: UnitSystem) -> String {
             field => allowed(field, units).unwrap_or_else(|| problem_missing_choice().to_owned()),
         },
         ProblemKind::NotANumber { got } => {
-            sentences([Some(problem_not_a_number(got)), allowed(field, units)])
+            sentences(&[Some(problem_not_a_number(got)), allowed(field, units)])
         }
         ProblemKind::UnknownUnit { got } => {
-            sentences([Some(problem_unknown_unit(got)), allowed(field, units)])
+            sentences(&[Some(problem_unknown_unit(got)), allowed(field, units)])
         }
         // Both ways as they can be typed anywhere.
         ProblemKind::CommaOrThousands { got } => ProblemCommaOrThousands {

@@ -1555,7 +1555,7 @@ harvest-missing = Followed for { $days ->
 # Under the volume that is left. `use_per_mass`: with its unit, such as 20 L/kg.
 left-uses = The crop draws { $each } a plant, { $use_per_mass } of fresh heads. Moist air gap { $gap }.
 
-# The whole result, read aloud and copied as a text. mark: fill-below-rim; doses: a list such as 12 g of 10-8-22 blend, or 5 salts; harvest: a date or harvest-not-reached.
+# The whole result, read aloud and copied as a text. mark: fill-below-rim; doses: a list such as 12 g of 10-8-22 fertilizer, or 5 salts; harvest: a date or harvest-not-reached.
 result-told = Fill { $volume }, to { $mark }. Dissolve { $doses }. Harvest: { $harvest }. Left: { $left }.
 
 # A day of the season and its date.
@@ -1689,7 +1689,7 @@ change-made = Changed: { $change }. Now { $figures }.
 ## doses
 
 # What is measured out; begins with a small letter, as it stands after an amount. grade: 10-8-22.
-material-blend = { $grade } blend
+material-blend = { $grade } fertilizer
 
 # What is measured out.
 material-stock-a = stock A
@@ -2086,7 +2086,7 @@ working-parts-4 = How sure
 # What the fill is worked out from. level: of the solution above the floor; immersion: of the pots; depth: of the solution alone.
 inputs-fill = Your measures of container, cover and pots. With everything in place the solution stands { $level } above the floor and the pots { $immersion } deep in it; without them the same { $volume } stand { $depth } deep.
 
-# raw, solution: their electrical conductivity, with its unit; doses: a list such as 12 g of 10-8-22 blend + 8 g of calcium nitrate, or 5 salts.
+# raw, solution: their electrical conductivity, with its unit; doses: a list such as 12 g of 10-8-22 fertilizer + 8 g of calcium nitrate, or 5 salts.
 inputs-dose = { $volume } of solution, raw water of { $raw }, and the strength you asked for; the solution then reads { $solution } with { $nitrogen } nitrogen. That takes { $doses }.
 
 # light: with its unit, mol/m².
