@@ -1,15 +1,16 @@
-// Finishes the built site: places the parts of the program, gives boot.js a name of its contents, adds the hashes that Trunk leaves
-// out, and writes the service worker with its list of files.
+// Finishes the built site: places the parts of the program, joins the style sheets, gives boot.js a name of its
+// contents, adds the hashes that Trunk leaves out, and writes the service worker with its list of files.
 // Usage: node .tools/release.mjs [folder]
 
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { placeParts, replace } from "./parts.mjs";
 
 const WORKER = fileURLToPath(new URL("../src/app/browser/worker.js", import.meta.url));
 const digest = (kind, bytes, form) => createHash(kind).update(bytes).digest(form);
+const named = (key, bytes, ending) => `${key}-${digest("sha256", bytes, "hex").slice(0, 16)}.${ending}`;
 const integrity = (bytes) => `sha384-${digest("sha384", bytes, "base64")}`;
 
 const TEXTS = fileURLToPath(new URL("../target/texts", import.meta.url));
@@ -21,7 +22,7 @@ function placeTexts(folder, page) {
   for (const name of readdirSync(TEXTS).filter((name) => name.endsWith(".txt")).sort()) {
     const key = basename(name, ".txt");
     const bytes = readFileSync(join(TEXTS, name));
-    const file = `${key}-${digest("sha256", bytes, "hex").slice(0, 16)}.txt`;
+    const file = named(key, bytes, "txt");
     writeFileSync(join(folder, file), bytes);
     const boot = JSON.parse(readFileSync(join(TEXTS, `${key}.json`), "utf8"));
     languages[key] = { file, integrity: integrity(bytes), boot };
@@ -35,6 +36,17 @@ function placeTexts(folder, page) {
   return replace(text, ' data-wasm="', ` data-texts="${escaped(JSON.stringify(languages))}" data-wasm="`);
 }
 
+/** Makes one of the style sheets, in their order: it takes one request, and packs a quarter smaller. */
+function joinStyles(folder, page) {
+  const links = [...page.matchAll(/<link rel="stylesheet" href="\.\/([^"]+)"[^>]*>\s*/g)];
+  const bytes = Buffer.concat(links.map(([, name]) => readFileSync(join(folder, name))));
+  for (const [, name] of links) rmSync(join(folder, name));
+  const file = named("style", bytes, "css");
+  writeFileSync(join(folder, file), bytes);
+  const joined = `<link rel="stylesheet" href="./${file}" integrity="${integrity(bytes)}">`;
+  return links.reduce((text, [link], index) => replace(text, link, index ? "" : joined), page);
+}
+
 /** An old boot.js in a browser's cache must never meet a new page: its name changes with it. */
 export function sealPage(folder) {
   const page = join(folder, "index.html");
@@ -44,11 +56,11 @@ export function sealPage(folder) {
   const { script: js, loader } = placeParts(folder, built);
   text = replace(text, `data-js="${built}"`, `data-js="${js}"`);
   text = replace(text, `href="./${built}"`, `href="./${js}"`);
-  const boot = `boot-${digest("sha256", readFileSync(join(folder, "boot.js")), "hex").slice(0, 16)}.js`;
+  const boot = named("boot", readFileSync(join(folder, "boot.js")), "js");
   renameSync(join(folder, "boot.js"), join(folder, boot));
   text = replace(text, 'src="./boot.js"', `src="./${boot}" integrity="${hashOf(boot)}"`);
   text = replace(text, `data-wasm="${wasm}"`, `data-wasm="${wasm}" data-wasm-integrity="${hashOf(wasm)}"`);
-  text = placeTexts(folder, text);
+  text = joinStyles(folder, placeTexts(folder, text));
   const preload = (name) => `<link rel="modulepreload" href="./${name}" integrity="${hashOf(name)}">`;
   text = replace(text, `<link rel="modulepreload" href="./${js}">`, preload(js) + preload(loader));
   writeFileSync(page, text);
