@@ -17,6 +17,9 @@ const focus = (page) =>
     // The indicator of a heading that was moved to is the place itself.
     const style = getComputedStyle(at);
     const box = at.getBoundingClientRect();
+    // On a wide screen the forms scroll by themselves, beside the result.
+    const pane = at.closest(".forms");
+    const past = pane ? pane.scrollTop - pane.getBoundingClientRect().top : scrollY;
     const middle = document.elementFromPoint(
       Math.min(Math.max(box.left + box.width / 2, 0), innerWidth - 1),
       Math.min(Math.max(box.top + Math.min(box.height / 2, 12), 0), innerHeight - 1),
@@ -28,8 +31,8 @@ const focus = (page) =>
       inView: box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth,
       uncovered: at.contains(middle) || middle?.closest("label")?.control === at,
       left: box.left,
-      top: box.top + scrollY,
-      bottom: box.bottom + scrollY,
+      top: box.top + past,
+      bottom: box.bottom + past,
       column: at.closest(".forms, .result, .head, .welcome, .glance, .notices")?.className ?? "",
     };
   });
