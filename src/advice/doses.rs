@@ -56,7 +56,12 @@ pub(super) fn doses(
         doses.push(acid_dose(acid, mixed.acid_mol_per_l * litres));
     }
     let for_all = f64::from(containers);
+    let alone = match doses.as_slice() {
+        [only] => only.mass_g,
+        _ => None,
+    };
     Doses {
+        alone_g_per_l: alone.map(|grams| grams / litres),
         doses_for_all: doses
             .iter()
             .map(|dose| Dose {

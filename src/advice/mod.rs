@@ -294,6 +294,8 @@ fn fill_outcome(sound: &Sound, tank: &Tank, filled: &Filled) -> Result<Fill, Bey
         total_volume_l: litres * f64::from(sound.container.count),
         per_plant_l: litres / f64::from(sound.crop.plants),
         depth_cm: filled.depth.get::<centimeter>(),
+        container_depth_cm: rim.get::<centimeter>(),
+        capacity_l: tank.basin().capacity().get::<liter>(),
         below_rim_cm: (rim - filled.depth).get::<centimeter>(),
         planted_level_cm: filled.state.level.get::<centimeter>(),
         pot_immersion_cm: filled.state.immersion().get::<centimeter>(),

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live, several};
+use crate::app::browser::dom::{Node, el, live};
 
 use super::state::app;
 use super::words::{self, Worded};
@@ -32,19 +32,8 @@ pub fn card() -> Node {
                 .unwrap_or_default()
         })
     };
-    // A long list of salts or cautions still has to fit on one page.
-    let size = move || {
-        let letters = app.rested_with(|outcome| {
-            outcome
-                .as_ref()
-                .map_or(0, |outcome| letters(outcome, app.units.get()))
-        });
-        let size = ROOM.iter().find(|(most, _)| letters <= *most);
-        size.map_or("6", |(_, size)| size)
-    };
     el("article")
         .class("card")
-        .attr_live("data-type", size)
         .attr("aria-label", words::card())
         .child(
             el("header")
@@ -87,13 +76,20 @@ fn list(lines: Vec<String>) -> Node {
 )]
 fn body(outcome: &Outcome, units: UnitSystem) -> Node {
     let alarms = words::alarms(outcome, units);
+    let prepare = words::card_prepare(outcome, units);
+    let mix = words::card_mix(outcome, units);
+    let watch = words::watch_lines(outcome, units);
+    let care = cautions(outcome, units);
+    let size = size(&alarms, [&prepare, &mix], [&watch, &care]);
     let alarm = (!alarms.is_empty()).then(|| {
         el("section")
             .class("alarm")
             .child(el("h3").child(words::alarm_heading()))
             .child(el("ul").child(list(alarms)))
     });
-    several()
+    el("div")
+        .class("card-body")
+        .attr("data-type", size)
         .child(alarm)
         .child(
             el("div")
@@ -146,12 +142,12 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .child(
                     el("section")
                         .child(el("h3").child(words::card_prepare_heading()))
-                        .child(el("ul").child(list(words::card_prepare(outcome, units)))),
+                        .child(el("ul").child(list(prepare))),
                 )
                 .child(
                     el("section")
                         .child(el("h3").child(words::card_mix_heading()))
-                        .child(el("ol").child(list(words::card_mix(outcome, units)))),
+                        .child(el("ol").child(list(mix))),
                 ),
         )
         .child(
@@ -166,12 +162,12 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                 .child(
                     el("section")
                         .child(el("h3").child(words::card_watch()))
-                        .child(el("ul").child(list(words::watch_lines(outcome, units)))),
+                        .child(el("ul").child(list(watch))),
                 )
                 .child(
                     el("section")
                         .child(el("h3").child(words::card_cautions()))
-                        .child(el("ul").child(list(cautions(outcome, units)))),
+                        .child(el("ul").child(list(care))),
                 ),
         )
         .child(
@@ -198,19 +194,19 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
         )
 }
 
-/// Letters of the lists on the card. Two lists stand beside each other: the longer one counts, twice.
-fn letters(outcome: &Outcome, units: UnitSystem) -> usize {
+/// The size in which the lists are set, so that a long list of salts or cautions still fits on one
+/// page. Of two lists beside each other the longer counts, twice.
+fn size(alarms: &[String], above: [&[String]; 2], below: [&[String]; 2]) -> &'static str {
     // What the end of a line leaves empty, on average.
     const REST: usize = 25;
-    let of = |lines: Vec<String>| -> usize {
+    let letters = |lines: &[String]| -> usize {
         let of = |line: &String| line.chars().count() + REST;
         lines.iter().map(of).sum()
     };
-    let prepare = of(words::card_prepare(outcome, units));
-    let mix = of(words::card_mix(outcome, units));
-    let watch = of(words::watch_lines(outcome, units));
-    let care = of(cautions(outcome, units));
-    2 * (prepare.max(mix) + watch.max(care)) + of(words::alarms(outcome, units))
+    let longer = |[one, other]: [&[String]; 2]| letters(one).max(letters(other));
+    let all = letters(alarms) + 2 * (longer(above) + longer(below));
+    let size = ROOM.iter().find(|(most, _)| all <= *most);
+    size.map_or("6", |(_, size)| size)
 }
 
 /// Crop, container, what is dissolved, and where the plants stand.

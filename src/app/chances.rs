@@ -260,6 +260,6 @@ fn offer(change: &Change, units: UnitSystem) -> Node {
             unit: None,
         })
         .collect();
-    let said = words::joined(edits.iter().map(|edit| words::change(edit, units)));
-    way((edits, said), CHECKS)
+    let name = words::changes(&edits, units);
+    way((edits, name), CHECKS)
 }

@@ -16,7 +16,8 @@ use crate::plan::Example;
 /// Shown while no plan is open.
 pub fn welcome() -> Node {
     let app = app();
-    // Light decides more than anything else that a ready plan takes for granted.
+    // Light decides more than anything else that a ready plan takes for granted. No signal, as nothing
+    // on this page follows it.
     let place = Rc::new(Cell::new(None));
     let (chosen, own) = (Rc::clone(&place), Rc::clone(&place));
     let standing = el("div")

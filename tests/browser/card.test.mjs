@@ -47,7 +47,7 @@ async function assertLarge(page, what) {
     card.style.width = `${width}mm`;
     const share = (card.getBoundingClientRect().height / 96) * (25.4 / height);
     card.style.width = "";
-    return card.dataset.type === "0" ? 1 : share;
+    return card.querySelector(".card-body").dataset.type === "0" ? 1 : share;
   });
   await page.emulateMedia({ media: null });
   assert.ok(full >= 0.75, `${what}: small type on a page that is ${full.toFixed(2)} full`);

@@ -210,7 +210,7 @@ test("a crowded bucket under a solid roof is mended by one tap each, and back", 
   assert.equal(await screen.field("fertilizer.rain_pct").inputValue(), share);
   assert.equal(await screen.problem("fertilizer.acid").innerText(), "");
   const litres = Number(/([\d.]+)\sL of it is rain water/.exec(await screen.text())[1]);
-  const whole = Number(/([\d.]+)\sL weighing/.exec(await screen.text())[1]);
+  const whole = Number(/([\d.]+)\sL of the [\d.]+\sL to the brim/.exec(await screen.text())[1]);
   // Both as shown, to a tenth of a litre.
   assert.ok(Math.abs(litres - (whole * Number(share)) / 100) <= 0.1, `${litres} of ${whole}`);
 });

@@ -53,6 +53,7 @@ const SIGNED: &[(&str, &str)] = &[
 /// Members that may be absent, which JSON writes as null.
 const OPTIONAL: &[&str] = &[
     "air_roots_top_cm",
+    "alone_g_per_l",
     "ballast_kg_per_m",
     "between_holes_mm",
     "boards",

@@ -1,5 +1,7 @@
 //! Laws of the solution: it is conserved, it only falls, and what stands in it lifts it.
 
+use std::f64::consts::PI;
+
 use slackwater::advice::{Fact, Weight};
 use slackwater::catalog::Keyed;
 use slackwater::plan::{Entry, Example, Field, Method, Plan, Shape};
@@ -68,8 +70,24 @@ fn the_fill_mark_is_below_the_planted_level_and_the_rim() {
             "{fill:?}"
         );
         assert!(fill.below_rim_cm >= 0.0);
+        let rim_cm = fill.depth_cm + fill.below_rim_cm;
+        assert!((fill.container_depth_cm - rim_cm).abs() <= ROUNDING * rim_cm);
         assert!(fill.volume_l > 0.0);
+        assert!(fill.volume_l <= fill.capacity_l, "{fill:?}");
     });
+}
+
+#[test]
+fn a_bucket_holds_the_frustum_of_a_cone() {
+    let plan = Example::Bucket.plan();
+    let [rim, floor, height] =
+        [Field::TopDiameter, Field::BottomDiameter, Field::Height].map(|field| get(&plan, field));
+    let litres = PI * height / 12.0 * (rim * rim + rim * floor + floor * floor) / 1000.0;
+    let holds = solve(&plan).expect("a sound plan").fill.capacity_l;
+    assert!(
+        (holds - litres).abs() <= ROUNDING * litres,
+        "{holds} L, not {litres} L"
+    );
 }
 
 #[test]

@@ -15,6 +15,8 @@ pub struct Doses {
     pub doses: Vec<Dose>,
     /// The same for all containers together.
     pub doses_for_all: Vec<Dose>,
+    /// Grams for each litre of solution, where nothing else is measured out.
+    pub alone_g_per_l: Option<f64>,
     /// Conductivity of the finished solution at 25 °C, mS/cm.
     pub ec_ms_per_cm: f64,
     /// Conductivity of the raw water at 25 °C, mS/cm.

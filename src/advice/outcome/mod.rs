@@ -86,6 +86,10 @@ pub struct Fill {
     pub per_plant_l: f64,
     /// Depth of the fill mark above the floor, before pots or boards go in, cm.
     pub depth_cm: f64,
+    /// Depth of the container from floor to rim, cm.
+    pub container_depth_cm: f64,
+    /// Solution that one container holds up to its rim beside its pipes, without pots and boards, L.
+    pub capacity_l: f64,
     /// Fill mark below the rim, cm.
     pub below_rim_cm: f64,
     /// Level above the floor once everything is in place, cm.

@@ -78,11 +78,6 @@ fn offer(desk: Desk, shown: &Shown, after: &NotebookOutcome) -> Node {
         );
     }
     let changes = changes(after);
-    let said = words::joined(
-        changes
-            .iter()
-            .map(|change| words::change(change, shown.units)),
-    );
     let name = app
         .plan
         .with(|plan| plan.as_ref().map(|plan| plan.name.clone()));
@@ -94,7 +89,7 @@ fn offer(desk: Desk, shown: &Shown, after: &NotebookOutcome) -> Node {
     button("mend")
         .id("notebook-correct")
         .on("click", move || {
-            app.mend(&changes, said.clone(), CHECKS);
+            app.mend(&changes, CHECKS);
             browser::focus_soon("notebook-uncorrect");
         })
         .child(words::correct(&name))

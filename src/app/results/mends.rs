@@ -27,7 +27,7 @@ fn ways(finding: &Finding, units: UnitSystem) -> Vec<Way> {
         _ => finding
             .mends
             .iter()
-            .map(|change| (vec![change.clone()], words::change(change, units)))
+            .map(|change| (vec![change.clone()], words::change_button(change, units)))
             .collect(),
     }
 }
@@ -68,22 +68,21 @@ fn buttons(ways: Vec<Way>, under: &'static str) -> Option<Node> {
 /// A button that makes changes, by their name, under a heading that stays.
 pub fn way((changes, name): Way, under: &'static str) -> Node {
     let app = app();
-    let said = name.clone();
     button("mend")
-        .on("click", move || app.mend(&changes, said.clone(), under))
+        .on("click", move || app.mend(&changes, under))
         .child(name)
 }
 
 /// A change that was made, with the figures as they are now.
 pub fn told(mended: &Mended) -> String {
     let app = app();
+    let units = app.units.get();
     let figures = |outcome: &Latest| {
-        let figures = outcome
-            .as_ref()
-            .map(|it| words::glance(it, app.units.get()));
+        let figures = outcome.as_ref().map(|it| words::glance(it, units));
         figures.unwrap_or_default()
     };
-    words::mended(&mended.said, &app.listed_with(figures))
+    let changes = words::changes(&mended.changes, units);
+    words::mended(&changes, &app.listed_with(figures))
 }
 
 /// What was changed last under a heading, and the way back.

@@ -12,15 +12,15 @@ use crate::plan::Plan;
 pub struct Mended {
     before: Plan,
     after: Plan,
-    /// The change in words.
-    pub said: String,
+    /// What was changed.
+    pub changes: Vec<Change>,
     /// The id of the heading under which it was made, and can be taken back.
     pub under: &'static str,
 }
 
 impl App {
     /// Makes a change that mends the open plan; it can be taken back under the heading of that id.
-    pub fn mend(self, changes: &[Change], said: String, under: &'static str) {
+    pub fn mend(self, changes: &[Change], under: &'static str) {
         if let Some(before) = self.plan.get_untracked() {
             let mut after = before.clone();
             for change in changes {
@@ -30,7 +30,7 @@ impl App {
             self.mended.set(Some(Mended {
                 before,
                 after,
-                said,
+                changes: changes.to_vec(),
                 under,
             }));
             // The button that did it is gone.

@@ -9,8 +9,7 @@ use crate::plan::{Dimension, Dosing, FertilizerPlan, Pick, UnitSystem, WaterKind
 
 /// How deep the container is, which a tape tells at once.
 pub fn basis_container(outcome: &Outcome, units: UnitSystem) -> String {
-    let fill = &outcome.fill;
-    let deep = fill.depth_cm + fill.below_rim_cm;
+    let deep = outcome.fill.container_depth_cm;
     basis_deep(&show(Dimension::Length, deep, units))
 }
 

@@ -3,7 +3,7 @@
 use super::build_figures::Shown;
 use super::choices::Called;
 use super::fields::label;
-use super::figures::{in_full, rounded, show};
+use super::figures::{and_list, in_full, rounded, show};
 use super::findings::finding;
 use super::say::*;
 use crate::advice::{Change, Fact, LayoutOutcome, LoadStop, Outcome, StructureFact, Weight};
@@ -116,16 +116,23 @@ pub fn alarm(outcome: &Outcome) -> Option<&'static str> {
     }
 }
 
-/// The button of a mend: the field and what it becomes.
-pub fn change(change: &Change, units: UnitSystem) -> String {
-    // What mends the plans of buckets is said as one would say it.
-    if let Entry::Number(value) = change.value {
-        match change.field {
-            Field::PlantsPerContainer => return mend_plants(&rounded(value, 6)),
-            Field::RainShare => return mend_rain(&rounded(value, 6)),
-            _ => {}
-        }
+/// The button of a mend; what mends the plans of buckets is said as one would say it.
+pub fn change_button(to: &Change, units: UnitSystem) -> String {
+    match (to.field, &to.value) {
+        (Field::PlantsPerContainer, Entry::Number(plants)) => mend_plants(&rounded(*plants, 6)),
+        (Field::RainShare, Entry::Number(share)) => mend_rain(&rounded(*share, 6)),
+        _ => change(to, units),
     }
+}
+
+/// Several changes that belong together.
+pub fn changes(changes: &[Change], units: UnitSystem) -> String {
+    let said: Vec<String> = changes.iter().map(|it| change(it, units)).collect();
+    and_list(&said)
+}
+
+/// A change: the field and what it becomes.
+fn change(change: &Change, units: UnitSystem) -> String {
     let to = match &change.value {
         Entry::Number(value) => change.field.limits().map_or_else(
             || rounded(*value, 6),

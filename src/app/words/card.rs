@@ -67,21 +67,10 @@ pub fn card_mark(outcome: &Outcome, units: UnitSystem) -> String {
 
 /// What the doses are for, and how much it is for each litre where one material is weighed.
 pub fn card_dose_more(outcome: &Outcome, units: UnitSystem) -> String {
-    let each = match outcome.fertilizer.doses.as_slice() {
-        [
-            Dose {
-                mass_g: Some(grams),
-                ..
-            },
-        ] => card_dose_each(&show(
-            Dimension::StockStrength,
-            grams / outcome.fill.volume_l,
-            units,
-        )),
-        _ => String::new(),
-    };
+    let alone = outcome.fertilizer.alone_g_per_l;
+    let each = alone.map(|g_per_l| card_dose_each(&show(Dimension::StockStrength, g_per_l, units)));
     let plants = card_dose_for(&outcome.fill.plants.to_string());
-    sentences(&[Some(plants), Some(each)])
+    sentences(&[Some(plants), each])
 }
 
 /// What the mark means.
@@ -89,7 +78,7 @@ pub fn card_mark_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fill = &outcome.fill;
     CardMarkMore {
         depth: &show(Dimension::Length, fill.depth_cm, units),
-        height: &show(Dimension::Length, fill.depth_cm + fill.below_rim_cm, units),
+        height: &show(Dimension::Length, fill.container_depth_cm, units),
         volume: &show(Dimension::Volume, fill.volume_l, units),
         put_in: if outcome.boards.is_some() {
             "boards"

@@ -1,6 +1,6 @@
 //! How sure a plan is, and what would make it sure.
 
-use super::figures::{and_list, date, places, show};
+use super::figures::{date, places, show};
 use super::say::*;
 use crate::advice::chances::{Aim, Band, ChancesOutcome, WANTED};
 use crate::plan::{Dimension, UnitSystem, temperature_difference};
@@ -97,11 +97,6 @@ pub fn no_offer(aim: Aim, chances: &ChancesOutcome) -> &'static str {
     } else {
         no_offer_enough()
     }
-}
-
-/// Several changes that belong together.
-pub fn joined(changes: impl Iterator<Item = String>) -> String {
-    and_list(&changes.collect::<Vec<_>>())
 }
 
 /// What is drawn by chance, and where the spreads come from.

@@ -28,6 +28,7 @@ pub fn below_rim(cm: f64, units: UnitSystem) -> String {
 pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
     let fill = &outcome.fill;
     let volume = |litres| show(Dimension::Volume, litres, units);
+    let brim = &volume(fill.capacity_l);
     let mass = &show(Dimension::Weight, fill.mass_kg, units);
     let deep = FillDeep {
         depth: &show(Dimension::Length, fill.depth_cm, units),
@@ -40,6 +41,7 @@ pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
     let holds = if fill.plants > 1 {
         FillHoldsEach {
             volume: &volume(fill.volume_l),
+            brim,
             each: &volume(fill.per_plant_l),
             plants: &fill.plants.to_string(),
             mass,
@@ -48,6 +50,7 @@ pub fn fill_more(outcome: &Outcome, units: UnitSystem) -> String {
     } else {
         FillHolds {
             volume: &volume(fill.volume_l),
+            brim,
             mass,
         }
         .text()

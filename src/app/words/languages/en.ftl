@@ -1525,11 +1525,12 @@ fill-deep = { $depth } deep, before the { $parts ->
        *[pots] pots
     } go in.
 
-# Follows fill-deep, for one plant. mass: of the solution.
-fill-holds = { $volume }, weighing { $mass }.
+# Follows fill-deep, for one plant. brim: volume up to the brim; mass: of the solution.
+fill-holds = { $volume } of the { $brim } to the brim, weighing { $mass }.
 
-# Follows fill-deep, for several plants. each: volume for one of them; mass: of the whole solution.
-fill-holds-each = { $volume } weighing { $mass }, { $each } for each of { $plants } plants.
+# Follows fill-deep, for several plants. brim: volume up to the brim; each: volume for one of them;
+# mass: of the whole solution.
+fill-holds-each = { $volume } of the { $brim } to the brim, weighing { $mass }: { $each } for each of { $plants } plants.
 
 # After the volume of one container. rain: a volume.
 fill-rain = { $rain } of it is rain water.
@@ -2317,7 +2318,7 @@ card-dates-heading = Dates
 card-rule = Never raise the level
 
 # The rule.
-card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution must be stretched, pour in plain water a little at a time and never more than was drunk since the day before: so it never stands higher than then.
+card-rule-text = The level may only fall. Air roots grow in the moist gap that opens; a level that rises again drowns them. Keep rain out. If the solution would not last, pour in plain water a little at a time and never more than was drunk since the day before: so it never stands higher than then.
 
 # Heading.
 card-watch = Watch for
@@ -2329,7 +2330,7 @@ card-cautions = Take care
 card-notes = Notes
 
 # What to watch for; the same for every plan.
-watch-lines-1 = Mosquitoes: seal every gap wider than { $gap }; screen what must stay open.
+watch-lines-1 = Mosquitoes: seal every gap wider than { $gap }; stretch fine net over what must stay open.
 
 # What to watch for; the same for every plan.
 watch-lines-2 = Green water: light gets in. Cover it.
@@ -2341,8 +2342,9 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
 # What to watch for; levels: a list such as 3 cm on day 14, 9 cm on day 28.
-watch-lines-5 = Every second week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down; if it would not last, stretch it as above or harvest early.
+watch-lines-5 = Every second week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down; if it would not last, pour in water as above or harvest early.
 
+# What to watch for; the same for every plan.
 watch-lines-6 = Yellow young leaves: measure the pH; iron feeds poorly where it is high.
 
 # A day and how far the level is below the rim then.
@@ -2358,7 +2360,7 @@ card-prepare-neck = A food-grade container that never held chemicals, washed, li
 card-prepare-cover = A food-grade container that never held chemicals, washed, light-tight. In its cover { $plants ->
     [one] a hole { $hole } across; the pot hangs
    *[other] { $plants } holes { $hole } across, spread evenly; each pot hangs
-} by its flange.
+} by its brim.
 
 # Under "Prepare"; each: plants on one board.
 card-prepare-pots-on-boards = { $plants ->
@@ -2368,8 +2370,8 @@ card-prepare-pots-on-boards = { $plants ->
 
 # Under "Prepare".
 card-prepare-pots = { $plants ->
-    [one] 1 net pot { $height } high with wet medium.
-   *[other] { $plants } net pots { $height } high with wet medium.
+    [one] 1 net pot { $height } high with wet medium, such as coir or perlite.
+   *[other] { $plants } net pots { $height } high with wet medium, such as coir or perlite.
 }
 # Under "Prepare". Common practice, no source.
 card-prepare-seeds = Seeds: two in each pot, moist and in the light until planting; leave the stronger seedling.

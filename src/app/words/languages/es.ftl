@@ -1251,9 +1251,9 @@ fill-deep = { $depth } de profundidad, antes de colocar las { $parts ->
        *[pots] macetas
     }.
 
-fill-holds = { $volume }, con un peso de { $mass }.
+fill-holds = { $volume } de los { $brim } que caben hasta el borde, con un peso de { $mass }.
 
-fill-holds-each = { $volume }, con un peso de { $mass }: { $each } para cada una de las { $plants } plantas.
+fill-holds-each = { $volume } de los { $brim } que caben hasta el borde, con un peso de { $mass }: { $each } para cada una de las { $plants } plantas.
 
 fill-rain = De esa cantidad, { $rain } son agua de lluvia.
 
@@ -1886,8 +1886,8 @@ card-prepare-pots-on-boards = { $plants ->
 }
 
 card-prepare-pots = { $plants ->
-    [one] 1 maceta de rejilla de { $height } de alto con sustrato húmedo.
-   *[other] { $plants } macetas de rejilla de { $height } de alto con sustrato húmedo.
+    [one] 1 maceta de rejilla de { $height } de alto con sustrato húmedo, como fibra de coco o perlita.
+   *[other] { $plants } macetas de rejilla de { $height } de alto con sustrato húmedo, como fibra de coco o perlita.
 }
 card-prepare-seeds = Semillas: dos por maceta, húmedas y con luz hasta el trasplante; deje la plántula más fuerte.
 card-prepare-blend = Un fertilizante que se disuelva por completo en agua; los gránulos de liberación lenta no sirven aquí.
