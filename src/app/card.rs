@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::dom::{Node, el, live};
+use crate::app::browser::dom::{Node, el, live, several};
 
 use super::state::app;
 use super::words::{self, Worded};
@@ -78,9 +78,10 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
     let alarms = words::alarms(outcome, units);
     let prepare = words::card_prepare(outcome, units);
     let mix = words::card_mix(outcome, units);
-    let watch = words::watch_lines(outcome, units);
+    let levels = words::card_levels(outcome, units);
+    let watch = words::watch_lines(!levels.is_empty(), units);
     let care = cautions(outcome, units);
-    let size = size(&alarms, [&prepare, &mix], [&watch, &care]);
+    let size = size(levels.len(), &alarms, [&prepare, &mix], [&watch, &care]);
     let alarm = (!alarms.is_empty()).then(|| {
         el("section")
             .class("alarm")
@@ -102,7 +103,12 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
                                 .class("card-figure")
                                 .child(words::card_mark(outcome, units)),
                         )
-                        .child(el("p").child(words::card_mark_more(outcome, units))),
+                        .child(el("p").child(words::card_mark_more(outcome, units)))
+                        .child((!levels.is_empty()).then(|| {
+                            several()
+                                .child(el("h3").child(words::card_levels_heading()))
+                                .child(el("ul").class("card-levels").child(list(levels)))
+                        })),
                 )
                 .child(
                     el("section")
@@ -196,15 +202,22 @@ fn body(outcome: &Outcome, units: UnitSystem) -> Node {
 
 /// The size in which the lists are set, so that a long list of salts or cautions still fits on one
 /// page. Of two lists beside each other the longer counts, twice.
-fn size(alarms: &[String], above: [&[String]; 2], below: [&[String]; 2]) -> &'static str {
+fn size(
+    levels: usize,
+    alarms: &[String],
+    above: [&[String]; 2],
+    below: [&[String]; 2],
+) -> &'static str {
     // What the end of a line leaves empty, on average.
     const REST: usize = 25;
+    // Letters that have no room because of a level, which stands beside the dates.
+    const LEVEL: usize = 50;
     let letters = |lines: &[String]| -> usize {
         let of = |line: &String| line.chars().count() + REST;
         lines.iter().map(of).sum()
     };
     let longer = |[one, other]: [&[String]; 2]| letters(one).max(letters(other));
-    let all = letters(alarms) + 2 * (longer(above) + longer(below));
+    let all = levels * LEVEL + letters(alarms) + 2 * (longer(above) + longer(below));
     let size = ROOM.iter().find(|(most, _)| all <= *most);
     size.map_or("6", |(_, size)| size)
 }

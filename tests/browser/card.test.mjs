@@ -83,15 +83,17 @@ for (const example of EXAMPLES) {
 test("the card says where the level should stand, every second week", async (t) => {
   const screen = await open(t, "bucket");
   const { weeks } = await solved(screen);
-  const line = (await screen.cardLines()).find((text) => text.startsWith("Every second week measure from the rim down to the surface."));
-  const said = [...line.matchAll(/([\d.]+)\scm on ([\d]+ [A-Z][a-z]+ \d{4})/g)].map(([, level, date]) => [date, Number(level)]);
+  const lines = await screen.cardLines();
+  assert.ok(lines.some((text) => text.startsWith("Every second week measure from the rim down to the surface.")));
+  const told = (await screen.page.locator(".card-levels li").allTextContents()).map(plain);
+  const said = told.map((line) => /^(\d+ [A-Z][a-z]+ \d{4}): ([\d.]+) cm$/.exec(line)).map(([, date, level]) => [date, Number(level)]);
   const wanted = weeks.filter(({ day }) => day > 0 && day % 14 === 0);
   const written = (date) =>
     new Date(date).toLocaleDateString("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
   assert.ok(wanted.length > 1);
   assert.deepEqual(said.map(([date]) => date), wanted.map(({ date }) => written(date)));
   // To a millimetre, as it is shown.
-  for (const [index, { below_rim_cm }] of wanted.entries()) assert.ok(Math.abs(said[index][1] - below_rim_cm) <= 0.051, line);
+  for (const [index, { below_rim_cm }] of wanted.entries()) assert.ok(Math.abs(said[index][1] - below_rim_cm) <= 0.051, told[index]);
 });
 
 test("the card says which water, and how much of it is rain", async (t) => {
@@ -135,5 +137,8 @@ for (const example of EXAMPLES) {
       }
       await assertLarge(screen.page, JSON.stringify(entries));
     }
+    // The fullest of them, under a name of two lines.
+    await screen.planName.fill(LONG_NAME);
+    assert.equal((await print(screen.page, { format: "Letter" })).pages.length, 1, "a long name");
   });
 }

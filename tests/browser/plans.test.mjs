@@ -241,7 +241,7 @@ test("what the figures are for stands above them, each a way to its field", asyn
     "Container 35 cm deep inside",
     "Leaf lettuce",
     "3 plants in a container",
-    "Sow on 22 Jan 2027",
+    "Sow today, 22 Jan 2027",
     "10-8-22",
     "Tap water",
     "Mild humid coast",
@@ -260,8 +260,14 @@ test("what the figures are for stands above them, each a way to its field", asyn
     await basis.nth(index).click();
     await screen.focusMoves(idOf(path));
   }
-  await screen.enter({ "crop.plants_per_container": "2", "climate.shelter": "porch", "fertilizer.dosing": "stocks" });
+  await screen.enter({
+    "crop.plants_per_container": "2",
+    "crop.date": "2027-02-03",
+    "climate.shelter": "porch",
+    "fertilizer.dosing": "stocks",
+  });
   const now = await said();
+  assert.equal(now[3], "Sow on 3 Feb 2027");
   assert.equal(now[2], "2 plants in a container");
   assert.equal(now[4], "Stock solutions A and B");
   assert.equal(now[7], "Porch under a solid roof");

@@ -3,7 +3,10 @@
 use leptos::prelude::*;
 
 use crate::advice::Outcome;
-use crate::app::browser::dom::{Node, button, el, live};
+use crate::app::browser::{
+    self,
+    dom::{Node, button, el, live},
+};
 use crate::app::state::app;
 use crate::app::words;
 use crate::app::words::Worded;
@@ -58,7 +61,10 @@ fn facts(plan: &Plan, outcome: &Outcome) -> [(Field, Option<String>); 8] {
         (Field::Shape, Some(words::basis_container(outcome, units))),
         (Field::CropKind, crop.kind.known().map(Worded::word)),
         (plants, Some(words::basis_plants(outcome))),
-        (Field::Date, Some(words::basis_date(outcome))),
+        (
+            Field::Date,
+            Some(words::basis_date(outcome, &browser::today())),
+        ),
         (measured, words::basis_fertilizer(fertilizer)),
         (Field::WaterKind, words::basis_water(&fertilizer.water_kind)),
         (Field::ClimateKind, climate.kind.known().map(Worded::word)),

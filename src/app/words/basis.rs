@@ -18,9 +18,14 @@ pub fn basis_plants(outcome: &Outcome) -> String {
     basis_plants_each(&outcome.fill.plants.to_string())
 }
 
-/// The day of sowing, from which everything counts.
-pub fn basis_date(outcome: &Outcome) -> String {
-    basis_sown(&date(&outcome.calendar.seeding))
+/// The day of sowing, from which everything counts. `today`: year-month-day.
+pub fn basis_date(outcome: &Outcome, today: &str) -> String {
+    let day = &outcome.calendar.seeding;
+    if day == today {
+        basis_sown_today(&date(day))
+    } else {
+        basis_sown(&date(day))
+    }
 }
 
 /// The blend by its grade, or what stands in its place.

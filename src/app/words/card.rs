@@ -227,33 +227,34 @@ pub fn card_expect(outcome: &Outcome, units: UnitSystem) -> String {
     .text()
 }
 
-/// What to watch for: the level as it should fall, and what is the same for every plan.
-pub fn watch_lines(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
+/// The days of every second week, and how far below the rim the level should stand then.
+pub fn card_levels(outcome: &Outcome, units: UnitSystem) -> Vec<String> {
     /// Two weeks.
     const APART: u32 = 14;
     /// Weeks beyond which a card has no room.
     const MOST: usize = 5;
     let told = |day: u32| day > 0 && day.is_multiple_of(APART);
-    let readings = outcome
-        .weeks
-        .iter()
-        .filter(|reading| told(reading.day))
-        .take(MOST);
-    let levels: Vec<String> = readings
+    let readings = outcome.weeks.iter().filter(|reading| told(reading.day));
+    readings
+        .take(MOST)
         .map(|reading| {
-            WatchLevel {
+            CardLevel {
                 date: &date(&reading.date),
                 level: &show(Dimension::Length, reading.below_rim_cm, units),
             }
             .text()
         })
-        .collect();
+        .collect()
+}
+
+/// What to watch for: the level as it should fall, and what is the same for every plan.
+pub fn watch_lines(levels_told: bool, units: UnitSystem) -> Vec<String> {
     // What mosquitoes pass, in the sizes that meshes are sold by.
     let gap = match units {
         UnitSystem::Metric => show(Dimension::SmallLength, 1.0, units),
         UnitSystem::UsCustomary => format!("1/16\u{a0}{}", unit("in")),
     };
-    let weekly = (!levels.is_empty()).then(|| watch_lines_5(&levels.join(", ")));
+    let weekly = levels_told.then(|| watch_lines_5().to_owned());
     let always = [
         watch_lines_1(&gap),
         watch_lines_2().to_owned(),

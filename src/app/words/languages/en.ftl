@@ -244,7 +244,7 @@ save-set-aside = Save what was set aside
 set-aside-file = slackwater-set-aside.json
 
 # Under the question of a step.
-not-sure = Not sure of a figure? Leave it as it stands, or empty: a usual one is then taken, and named.
+not-sure = Not sure of a figure? Leave it as it stands, or empty: a usual one is then taken, and named. The result is ready at any time.
 
 # Name of a copy of a plan.
 plan-copy-name = { $name } (copy)
@@ -1342,6 +1342,9 @@ basis-plants-each = { $plants ->
 # The day of sowing, in the fewest words.
 basis-sown = Sow on { $date }
 
+# The day of sowing, where it is today.
+basis-sown-today = Sow today, { $date }
+
 # The raw water, in the fewest words.
 basis-water-rain = Rain water
 
@@ -2341,14 +2344,17 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 # What to watch for; the same for every plan.
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
-# What to watch for; levels: a list such as 3 cm on day 14, 9 cm on day 28.
-watch-lines-5 = Every second week measure from the rim down to the surface. Expected: { $levels }. Much lower: write it down; if it would not last, pour in water as above or harvest early.
+# What to watch for, where the card lists levels. The use of water is known to within 20 to 30 %.
+watch-lines-5 = Every second week measure from the rim down to the surface. A third further down than the list above says: write it down; if the solution would not last, pour in water as in the box, or harvest early.
 
 # What to watch for; the same for every plan.
-watch-lines-6 = Yellow young leaves: measure the pH; iron feeds poorly where it is high.
+watch-lines-6 = Yellow young leaves: measure the pH, with paper strips if you have no meter; iron feeds poorly where it is high.
 
-# A day and how far the level is below the rim then.
-watch-level = { $level } on { $date }
+# Heads a list of dates, each with a length.
+card-levels-heading = Level below the rim
+
+# A date and how far the level is below the rim then.
+card-level = { $date }: { $level }
 
 # Under "Prepare", for a tank with boards that rest on pipes.
 card-prepare-boards = A food-grade container that never held chemicals, washed, light-tight; boards washed, pipes laid and level.
@@ -2376,7 +2382,7 @@ card-prepare-pots = { $plants ->
 # Under "Prepare". Common practice, no source.
 card-prepare-seeds = Seeds: two in each pot, moist and in the light until planting; leave the stronger seedling.
 # Under "Prepare", where a blend is weighed.
-card-prepare-blend = A fertilizer that dissolves wholly in water; slow-release grains do not feed here.
+card-prepare-blend = A fertilizer that dissolves wholly in water (try a pinch in a glass); slow-release grains do not feed here.
 
 # A part of a stock solution, as in "100 g/L calcium nitrate"; parts stand in a row with "+".
 card-stock-part = { $strength } of { $material }

@@ -178,7 +178,7 @@ save-set-aside = Guardar lo apartado
 
 set-aside-file = slackwater-apartado.json
 
-not-sure = ¿Tiene dudas sobre un dato? Déjelo como está, o vacío: se usa un valor habitual y se indica cuál.
+not-sure = ¿Tiene dudas sobre un dato? Déjelo como está, o vacío: se usa un valor habitual y se indica cuál. El resultado está listo en todo momento.
 
 plan-copy-name = { $name } (copia)
 
@@ -1123,6 +1123,8 @@ basis-plants-each = { $plants ->
 
 basis-sown = Siembra: { $date }
 
+basis-sown-today = Siembra: hoy, { $date }
+
 basis-water-rain = Agua de lluvia
 
 basis-water-tap = Agua de la llave
@@ -1865,11 +1867,13 @@ watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recup
 
 watch-lines-4 = Limo marrón o mal olor en las raíces: saque la planta y lave el recipiente.
 
-watch-lines-5 = Cada dos semanas mida desde el borde hacia abajo. Se espera: { $levels }. Si está mucho más bajo, anótelo; si no va a alcanzar, añada agua como se indica arriba o coseche antes.
+watch-lines-5 = Cada dos semanas mida desde el borde hacia abajo. Si está un tercio más abajo que en la lista de arriba, anótelo; si la solución no va a alcanzar, añada agua como se indica en el recuadro o coseche antes.
 
-watch-lines-6 = Hojas nuevas amarillas: mida el pH; si es alto, la planta no aprovecha bien el hierro.
+watch-lines-6 = Hojas nuevas amarillas: mida el pH, con tiras de papel si no tiene medidor; si es alto, la planta no aprovecha bien el hierro.
 
-watch-level = { $level } el { $date }
+card-levels-heading = Nivel por debajo del borde
+
+card-level = { $date }: { $level }
 
 card-prepare-boards = Un recipiente apto para alimentos que nunca haya contenido productos químicos, lavado y que no deje pasar la luz; placas lavadas, tubos colocados y nivelados.
 
@@ -1890,7 +1894,7 @@ card-prepare-pots = { $plants ->
    *[other] { $plants } macetas de rejilla de { $height } de alto con sustrato húmedo, como fibra de coco o perlita.
 }
 card-prepare-seeds = Semillas: dos por maceta, húmedas y con luz hasta el trasplante; deje la plántula más fuerte.
-card-prepare-blend = Un fertilizante que se disuelva por completo en agua; los gránulos de liberación lenta no sirven aquí.
+card-prepare-blend = Un fertilizante que se disuelva por completo en agua (pruebe una pizca en un vaso); los gránulos de liberación lenta no sirven aquí.
 
 card-stock-part = { $strength } de { $material }
 
