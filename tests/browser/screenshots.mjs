@@ -12,6 +12,17 @@ const FOLDER = join(OUT, "screens");
 const WIDE = { width: 1080, height: 810 };
 const wanted = process.argv.slice(2);
 
+/** Looks down the whole page, as some of it is fetched only then, and waits until it grows no more. */
+async function still(page) {
+  const high = () => page.evaluate(() => document.documentElement.scrollHeight);
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  for (let before = 0, now = await high(); now !== before; now = await high()) {
+    before = now;
+    await page.waitForTimeout(300);
+  }
+  await page.evaluate(() => scrollTo(0, 0));
+}
+
 await rm(FOLDER, { recursive: true, force: true });
 await mkdir(FOLDER, { recursive: true });
 let count = 0;
@@ -23,6 +34,7 @@ await onItsOwn(async (t) => {
       const shoot = async (of, state) => {
         const name = `${viewport.width}-${colorScheme}-${state}`;
         if (!wanted.every((word) => name.includes(word))) return;
+        await still(of.page);
         await of.page.screenshot({ path: join(FOLDER, `${name}.png`), fullPage: true });
         count += 1;
       };

@@ -95,7 +95,8 @@ pub fn contents(table: Table) -> Node {
         ]
         .into(),
         Table::Stocks => [
-            titled_table(&words::stock_heads(), words::stocks(), of(stock_rows)),
+            titled_table(&words::stock_heads(), words::stocks(), of(stock_rows))
+                .class_if("stocks", true),
             titled_table(&words::mixture_heads(), words::mixtures(), of(mixture_rows)),
             working(Worked::Stocks),
         ]

@@ -115,7 +115,7 @@ fn first_as(text: &str, change: impl Fn(char) -> char) -> String {
         .collect()
 }
 
-/// Doses in one line.
+/// Doses in one line, or in a line for each where ends of lines count: in large type.
 fn line_of(doses: &[Dose], units: UnitSystem) -> String {
     doses
         .iter()
@@ -127,7 +127,7 @@ fn line_of(doses: &[Dose], units: UnitSystem) -> String {
             .text()
         })
         .collect::<Vec<_>>()
-        .join(" + ")
+        .join(" +\n")
 }
 
 /// The doses of one container in one line; a long list of salts in short.

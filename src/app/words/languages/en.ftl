@@ -1696,10 +1696,10 @@ change-made = Changed: { $change }. Now { $figures }.
 material-blend = { $grade } fertilizer
 
 # What is measured out.
-material-stock-a = stock A
+material-stock-a = stock A
 
 # What is measured out.
-material-stock-b = stock B
+material-stock-b = stock B
 
 # What is measured out. grade: 15.5-0-0.
 material-calcium-nitrate-double-salt = calcium nitrate, granular ({ $grade })

@@ -132,7 +132,7 @@ welcome = ¿Qué quiere cultivar?
 
 welcome-more = Abra un plan ya hecho y adáptelo, o empiece con el recipiente que tiene. Nada de esto necesita electricidad, bomba ni internet.
 stand-where = ¿Dónde estarán las plantas?
-stand-as-said = Aún no lo sé: techo transparente o túnel
+stand-as-said = No lo sé: techo transparente o túnel
 
 start-own = Empezar con lo que tengo
 
@@ -1374,9 +1374,9 @@ change-made = Cambio hecho: { $change }. Ahora: { $figures }.
 
 material-blend = fertilizante { $grade }
 
-material-stock-a = solución madre A
+material-stock-a = solución madre A
 
-material-stock-b = solución madre B
+material-stock-b = solución madre B
 
 material-calcium-nitrate-double-salt = nitrato de calcio granulado ({ $grade })
 
