@@ -205,7 +205,7 @@ method-floating-boards = Placas flotantes sobre tubos
 
 shape-cylinder = Redondo, paredes rectas
 
-shape-tapered-round = Cónico (como casi todas las cubetas)
+shape-tapered-round = Cónico (casi todas las cubetas)
 
 shape-rectangular = Caja, paredes rectas
 
