@@ -2345,7 +2345,7 @@ watch-lines-3 = Midday wilt in hot sun that is gone by evening is no alarm; if t
 watch-lines-4 = Brown slime or a foul smell on the roots: take the plant out, wash the container.
 
 # What to watch for, where the card lists levels. The use of water is known to within 20 to 30 %.
-watch-lines-5 = Every second week measure from the rim down to the surface. A third further down than the list above says: write it down; if the solution would not last, pour in water as in the box, or harvest early.
+watch-lines-5 = Every second week measure from the rim down to the surface. If it has fallen from the fill mark by a third more than the list above says, write it down; if the solution would not last, pour in water as in the box, or harvest early.
 
 # What to watch for; the same for every plan.
 watch-lines-6 = Yellow young leaves: measure the pH, with paper strips if you have no meter; iron feeds poorly where it is high.

@@ -1867,7 +1867,7 @@ watch-lines-3 = Si las hojas se marchitan al mediodía con sol fuerte y se recup
 
 watch-lines-4 = Limo marrón o mal olor en las raíces: saque la planta y lave el recipiente.
 
-watch-lines-5 = Cada dos semanas mida desde el borde hacia abajo. Si está un tercio más abajo que en la lista de arriba, anótelo; si la solución no va a alcanzar, añada agua como se indica en el recuadro o coseche antes.
+watch-lines-5 = Cada dos semanas mida desde el borde hacia abajo. Si ha bajado desde la marca de llenado un tercio más que en la lista de arriba, anótelo; si la solución no va a alcanzar, añada agua como se indica en el recuadro o coseche antes.
 
 watch-lines-6 = Hojas nuevas amarillas: mida el pH, con tiras de papel si no tiene medidor; si es alto, la planta no aprovecha bien el hierro.
 
