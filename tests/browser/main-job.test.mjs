@@ -30,6 +30,8 @@ for (const key of EXAMPLES) {
     const figures = await screen.figures();
 
     checkFigures(figures, entries);
+    const atAGlance = plain(await screen.page.locator(".glance-text").textContent());
+    assert.equal(atAGlance, `${figures.fill} · ${figures.dose} · Harvest: ${figures.harvest}`);
     await checkDoses(screen, figures, entries);
     await checkSeason(screen, figures, key);
     await checkDrawing(screen, figures, entries, key);
@@ -217,7 +219,9 @@ async function checkCard(screen, figures, name) {
   assert.ok(lines.some((line) => line.endsWith(`${figures.harvest} (day ${lastDay})`)), "the date of harvest");
   assert.ok(card.includes(`${figures.left} of solution left`), "what is left");
   for (const [amount] of figures.dose.matchAll(/[\d.]+ (k?g|m?L)\b/g)) assert.ok(card.includes(`${amount} of `), amount);
-  for (const { date } of (await screen.events()).filter((event) => event.day === 0)) assert.ok(card.includes(date), date);
+  for (const { date } of (await screen.events()).filter((event) => event.day === 0)) {
+    assert.ok(lines.some((line) => line.endsWith(`${date} (day 0)`)), date);
+  }
   assert.match(card, /may only fall/);
   assert.match(card, /Take care\n.*\n/);
   assert.match(card, /out of reach of children/);

@@ -193,13 +193,6 @@ fn jugs(salts: &[&Dose], units: UnitSystem) -> Vec<String> {
 /// The dates: what, when.
 pub fn card_dates(outcome: &Outcome) -> Vec<(&'static str, String)> {
     let calendar = &outcome.calendar;
-    let mut rows = vec![
-        (card_date_sow(), date(&calendar.seeding)),
-        (card_date_plant(), date(&calendar.transplanting)),
-    ];
-    if let Some(rest) = &calendar.boards_rest {
-        rows.push((card_date_boards_rest(), date(rest)));
-    }
     // Whoever plants on another day counts from there.
     let on_day = |(written, day): (&String, u32)| {
         CardDateDay {
@@ -208,6 +201,13 @@ pub fn card_dates(outcome: &Outcome) -> Vec<(&'static str, String)> {
         }
         .text()
     };
+    let mut rows = vec![
+        (card_date_sow(), date(&calendar.seeding)),
+        (card_date_plant(), on_day((&calendar.transplanting, 0))),
+    ];
+    if let Some(rest) = &calendar.boards_rest {
+        rows.push((card_date_boards_rest(), date(rest)));
+    }
     let harvest = calendar.harvest.as_ref().zip(outcome.season.harvest_day);
     rows.push((
         card_date_harvest(),

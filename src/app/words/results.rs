@@ -328,9 +328,10 @@ pub fn readings(outcome: &Outcome, units: UnitSystem) -> String {
 /// The bar at the foot of a phone.
 pub fn glance(outcome: &Outcome, units: UnitSystem) -> String {
     format!(
-        "{} · {} · {}",
-        show(Dimension::Volume, outcome.fill.volume_l, units),
+        "{} · {} · {}: {}",
+        below_rim(outcome.fill.below_rim_cm, units),
         doses_line(outcome, units),
+        harvest(),
         harvest_head(outcome)
     )
 }
